@@ -1,0 +1,25 @@
+package engine
+
+// Every tolerance of the project, with its reason.
+const (
+	// TolGap (m): a hand that comes back within a micrometre has come back;
+	// far above rounding (1e-13 m), far below what anyone can see or feel.
+	TolGap = 1e-6
+	// TolPropGap (degrees): the same, for the prop's angle.
+	TolPropGap = 1e-6
+	// TolKink (m/s): a sideways jump of the head slower than this is lost in
+	// the stretch of a tether and the give of a wrist.
+	TolKink = 0.05
+	// TurnBack (degrees): a hand that changes its heading by more than this
+	// turns back. The small excess keeps an exact 135° corner out.
+	TurnBack = 135 + 1e-6
+	// TolPath (m): paths that differ by less are one path.
+	TolPath = 1e-6
+	// TolPhase (degrees): how far a phase may be off and still be called
+	// extension, isolation, diamond or box.
+	TolPhase = 0.5
+	// TolRound (m): semi-axes that differ by less make a circle.
+	TolRound = 1e-6
+	// TolMeet (m): hands nearer than this meet.
+	TolMeet = 1e-3
+)

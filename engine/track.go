@@ -1,0 +1,315 @@
+package engine
+
+import (
+	"math"
+	"math/big"
+	"sort"
+
+	"whorlbench/engine/frac"
+)
+
+const turn = 2 * math.Pi
+
+// State is where hand and prop are at one moment and how they move, in plane
+// coordinates (m) and per beat. Arm and Prop are angles in radians, not reduced.
+type State struct {
+	Arm, Prop         float64
+	ArmRate, PropRate float64 // radians a beat
+	Hand, Head        complex128
+	HandVel, HeadVel  complex128 // m a beat
+	HandAcc, HeadAcc  complex128 // m a beat²
+}
+
+// Point is where hand and head are.
+type Point struct{ Hand, Head complex128 }
+
+// Leg is a piece made ready to be evaluated: it knows where it starts.
+type Leg struct {
+	Piece       Piece
+	Start, Span float64 // beats from the round's start; kept beats, > 0
+	Arm0, Prop0 float64 // radians, at the beginning of the kept part
+	path        Path
+	tether      float64
+	cosT, sinT  float64 // of the path's tilt
+	from, kept  float64
+	f0          float64 // law's share at from
+	armTurn     float64 // radians over the whole stroke
+	propTurn    float64
+	swing       float64 // radians, negative when it starts from the other end
+}
+
+// Track is a lane made ready: evaluating it is cheap and allocates nothing.
+// It does not change when the lane it was made from does.
+type Track struct {
+	Lane     Lane
+	Legs     []Leg
+	Beats    float64 // one round
+	Pinned   bool
+	PerRound frac.Frac // prop turns a round; 0 when pinned
+	starts   []frac.Frac
+}
+
+// angle is a sum kept in the three currencies that angles come in, so that
+// exact turns stay exact.
+type angle struct {
+	deg   Degrees
+	turns frac.Frac
+	rad   float64
+}
+
+func (a angle) radians() float64 {
+	return a.deg.Radians() + a.turns.Mod1().Float()*turn + a.rad
+}
+
+// NewTrack makes lane ready. The lane has at least one piece.
+func NewTrack(lane Lane) *Track {
+	t := &Track{Lane: lane, Pinned: lane.Pinned(), starts: lane.Starts(), Legs: make([]Leg, len(lane.Pieces))}
+	arm, prop := angle{deg: lane.ArmAt}, angle{deg: lane.PropAt}
+	var turned frac.Frac
+	for i, p := range lane.Pieces {
+		if p.ArmAt.Set {
+			arm = angle{deg: p.ArmAt.At}
+		}
+		if p.PropAt.Set {
+			prop = angle{deg: p.PropAt.At}
+		}
+		g := &t.Legs[i]
+		*g = newLeg(p, lane)
+		g.Start = t.starts[i].Float()
+		g.Arm0 = arm.radians()
+		g.Prop0 = prop.radians()
+		if p.Swing != 0 {
+			g.Prop0 = g.swingAt(g.from)
+			prop = angle{rad: g.swingAt(p.To.Float())}
+		} else {
+			prop.turns = prop.turns.Add(p.PropTurns())
+			turned = turned.Add(p.PropTurns())
+		}
+		if p.Law == Even {
+			arm.turns = arm.turns.Add(p.Arm.Mul(p.Cycles).Mul(p.Kept()))
+		} else {
+			f1, _, _ := p.Law.Share(p.To.Float())
+			arm.rad += g.armTurn * (f1 - g.f0)
+		}
+	}
+	t.Beats = t.starts[len(lane.Pieces)].Float()
+	if !t.Pinned {
+		t.PerRound = turned
+	}
+	return t
+}
+
+func newLeg(p Piece, lane Lane) Leg {
+	g := Leg{Piece: p, path: p.Path, tether: lane.Tether}
+	g.path.Centre += lane.Centre
+	g.sinT, g.cosT = math.Sincos(p.Path.Tilt.Radians())
+	g.Span = p.Length().Float()
+	g.from, g.kept = p.From.Float(), p.Kept().Float()
+	g.f0, _, _ = p.Law.Share(g.from)
+	g.armTurn = p.Arm.Mul(p.Cycles).Float() * turn
+	g.propTurn = p.Prop.Mul(p.Cycles).Float() * turn
+	g.swing = p.Swing.Radians()
+	if p.SwingBack {
+		g.swing = -g.swing
+	}
+	return g
+}
+
+// Path returns the leg's hand path with the lane's centre added.
+func (g *Leg) Path() Path { return g.path }
+
+// Tether returns the length hand to head in metres.
+func (g *Leg) Tether() float64 { return g.tether }
+
+// swingAt returns a pendulum's prop angle at the share s of its stroke.
+func (g *Leg) swingAt(s float64) float64 {
+	return -math.Pi/2 + g.swing*math.Cos(g.propTurn*s)
+}
+
+// angles returns arm and prop angle at the share u of the kept time.
+func (g *Leg) angles(u float64) (arm, prop float64) {
+	if g.Piece.Steady() {
+		u *= g.kept
+		return g.Arm0 + g.armTurn*u, g.Prop0 + g.propTurn*u
+	}
+	s := g.from + g.kept*u
+	f, _, _ := g.Piece.Law.Share(s)
+	arm = g.Arm0 + g.armTurn*(f-g.f0)
+	if g.swing != 0 {
+		return arm, g.swingAt(s)
+	}
+	return arm, g.Prop0 + g.propTurn*(s-g.from)
+}
+
+// Point returns hand and head at the share u of the kept time, in round 0.
+// Shares outside [0, 1] run on with the same movement when it is steady.
+func (g *Leg) Point(u float64) Point { return g.point(u, 0) }
+
+func (g *Leg) point(u, turned float64) Point {
+	arm, prop := g.angles(u)
+	h := g.hand(arm)
+	s, c := math.Sincos(prop + turned)
+	return Point{h, h + complex(g.tether*c, g.tether*s)}
+}
+
+func (g *Leg) hand(arm float64) complex128 {
+	p := &g.path
+	if p.A == p.B {
+		if p.A == 0 {
+			return p.Centre
+		}
+		s, c := math.Sincos(arm)
+		return p.Centre + complex(p.A*c, p.A*s)
+	}
+	s, c := math.Sincos(arm - p.Tilt.Radians())
+	x, y := p.A*c, p.B*s
+	return p.Centre + complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+}
+
+// State returns everything about the share u in [0, 1] of the kept time, in
+// round 0: the limit from inside the piece at both ends. Rates are in closed
+// form: with θ = α − δ, dh/dα = e^{iδ}(−A sin θ + iB cos θ) and
+// d²h/dα² = −(h − c); the head adds L e^{iψ}.
+func (g *Leg) State(u float64) State { return g.state(u, 0) }
+
+func (g *Leg) state(u, turned float64) State {
+	arm, prop := g.angles(u)
+	st := State{Arm: arm, Prop: prop + turned}
+	s := g.from + g.kept*u
+	perBeat := g.kept / g.Span // stroke shares a beat
+	_, f1, f2 := g.Piece.Law.Share(s)
+	st.ArmRate = g.armTurn * f1 * perBeat
+	armAcc := g.armTurn * f2 * perBeat * perBeat
+	st.PropRate = g.propTurn * perBeat
+	propAcc := 0.0
+	if g.swing != 0 {
+		sin, cos := math.Sincos(g.propTurn * s)
+		w := st.PropRate
+		st.PropRate = -g.swing * w * sin
+		propAcc = -g.swing * w * w * cos
+	}
+
+	st.Hand = g.hand(arm)
+	sin, cos := math.Sincos(arm - g.path.Tilt.Radians())
+	x, y := -g.path.A*sin, g.path.B*cos
+	d1 := complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+	d2 := g.path.Centre - st.Hand
+	st.HandVel = scale(st.ArmRate, d1)
+	st.HandAcc = scale(armAcc, d1) + scale(st.ArmRate*st.ArmRate, d2)
+
+	ps, pc := math.Sincos(st.Prop)
+	out, across := complex(g.tether*pc, g.tether*ps), complex(-g.tether*ps, g.tether*pc)
+	st.Head = st.Hand + out
+	st.HeadVel = st.HandVel + scale(st.PropRate, across)
+	st.HeadAcc = st.HandAcc + scale(propAcc, across) - scale(st.PropRate*st.PropRate, out)
+	return st
+}
+
+func scale(k float64, z complex128) complex128 { return complex(k*real(z), k*imag(z)) }
+
+// Starts returns the exact beat at which each piece begins, and the round's
+// end last. The slice belongs to the track.
+func (t *Track) Starts() []frac.Frac { return t.starts }
+
+// Locate returns the round, the piece and the share of its kept time at a
+// beat, counted from the beginning of round 0; a beat at a seam belongs to
+// the piece that follows. Beats before 0 lie in rounds below 0.
+func (t *Track) Locate(beat float64) (round, piece int, u float64) {
+	r := math.Floor(beat / t.Beats)
+	local := beat - r*t.Beats
+	if local < 0 || local >= t.Beats { // rounding at a round's edge
+		local = 0
+	}
+	legs := t.Legs
+	i := 0
+	if len(legs) > 8 {
+		i = sort.Search(len(legs), func(k int) bool { return legs[k].Start > local }) - 1
+	} else {
+		for i+1 < len(legs) && legs[i+1].Start <= local {
+			i++
+		}
+	}
+	u = (local - legs[i].Start) / legs[i].Span
+	return int(r), i, min(max(u, 0), 1)
+}
+
+// turnedBy returns how far the prop has turned (radians, reduced by whole
+// turns) by the beginning of a round, beyond the start of round 0.
+func (t *Track) turnedBy(round int) float64 {
+	if round == 0 || t.PerRound.IsInt() {
+		return 0
+	}
+	return t.PerRound.Mul(frac.Int(int64(round))).Mod1().Float() * turn
+}
+
+// At returns the state at a beat.
+func (t *Track) At(beat float64) State {
+	r, i, u := t.Locate(beat)
+	return t.Legs[i].state(u, t.turnedBy(r))
+}
+
+// AtPiece returns the state at the share u of a piece in a round.
+func (t *Track) AtPiece(round, piece int, u float64) State {
+	return t.Legs[piece].state(u, t.turnedBy(round))
+}
+
+// Sample fills dst with hand and head at len(dst) beats, evenly from `from`
+// in steps of step, without allocating once the rounds' turns are whole or
+// within one round.
+func (t *Track) Sample(dst []Point, from, step float64) {
+	lastRound, turned := 0, 0.0
+	for k := range dst {
+		r, i, u := t.Locate(from + float64(k)*step)
+		if r != lastRound {
+			lastRound, turned = r, t.turnedBy(r)
+		}
+		dst[k] = t.Legs[i].point(u, turned)
+	}
+}
+
+// Closing says when a lane's movement comes back to its start.
+type Closing struct {
+	// Rounds is the least number of rounds after which hand and prop are
+	// back, 0 if they never are. It is big as a prop speed may have any
+	// denominator.
+	Rounds *big.Int
+	// Beats is the time of that many rounds, 0 if never.
+	Beats frac.Frac
+	// HandGap is how far (m) the hand ends a round from where it began it.
+	HandGap float64
+}
+
+// Closes reports whether the lane ever closes.
+func (c Closing) Closes() bool { return c.Rounds.Sign() > 0 }
+
+// Closing finds the least number of rounds in which the prop turns a whole
+// number of turns; a lane whose hand does not come back never closes.
+func (t *Track) Closing() Closing {
+	first, last := &t.Legs[0], &t.Legs[len(t.Legs)-1]
+	a, b := first.Point(0).Hand, last.Point(1).Hand
+	gap := math.Hypot(real(b-a), imag(b-a))
+	c := Closing{Rounds: new(big.Int), HandGap: gap}
+	if gap >= TolGap {
+		return c
+	}
+	c.Rounds = t.PerRound.Den()
+	c.Beats = t.starts[len(t.starts)-1].Mul(frac.FromBig(c.Rounds))
+	return c
+}
+
+// ClosingTime returns the least time in beats after which all tracks are back
+// at their start together; ok is false if one never closes.
+func ClosingTime(tracks ...*Track) (beats frac.Frac, ok bool) {
+	for i, t := range tracks {
+		c := t.Closing()
+		if !c.Closes() {
+			return frac.Frac{}, false
+		}
+		if i == 0 {
+			beats = c.Beats
+			continue
+		}
+		beats = frac.LCM(beats, c.Beats)
+	}
+	return beats, len(tracks) > 0
+}

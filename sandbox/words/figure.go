@@ -1,0 +1,151 @@
+package words
+
+import (
+	"fmt"
+
+	"whorlbench/engine"
+	"whorlbench/engine/naming"
+)
+
+// Figure holds the trade's words for elementary patterns. Where a word takes
+// a value, %s stands for it.
+type Figure struct {
+	InSpinFlower     string // %s: petals as in Petal
+	AntispinFlower   string
+	TwoAntispin      string
+	ThreeAntispin    string
+	InSpinStar       string
+	AntispinStar     string
+	Petal            string // %s: a counted number
+	Counted          []string
+	Extension        string
+	Isolation        string
+	UnitTurn         string // %s: degrees
+	Carried          string
+	StaticSpin       string
+	HeldStill        string
+	LinearExtension  string
+	LinearIsolation  string
+	LinearBetween    string
+	LinearOther      string // %s: ratio
+	EllipsePath      string // %s: ratio
+	Pendulum         string
+	Diamond, Box     string
+	Left, Right      string
+	In, Anti, Unit   string
+	CarriedSpin      string
+	Line, Ellipse    string
+	Static, Swinging string
+}
+
+var englishFigure = Figure{
+	InSpinFlower:    "%s in-spin flower",
+	AntispinFlower:  "%s antispin flower",
+	TwoAntispin:     "two-petal antispin flower, cateye",
+	ThreeAntispin:   "three-petal antispin flower, triquetra",
+	InSpinStar:      "%s in-spin star flower",
+	AntispinStar:    "%s antispin star flower",
+	Petal:           "%s-petal",
+	Counted:         []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"},
+	Extension:       "extension",
+	Isolation:       "isolation",
+	UnitTurn:        "unit turn, %s° off the arm",
+	Carried:         "carried prop",
+	StaticSpin:      "static spin",
+	HeldStill:       "held still",
+	LinearExtension: "linear extension",
+	LinearIsolation: "linear isolation",
+	LinearBetween:   "linear, between",
+	LinearOther:     "linear hand path, ratio %s",
+	EllipsePath:     "elliptical hand path, ratio %s",
+	Pendulum:        "pendulum",
+	Diamond:         "diamond",
+	Box:             "box",
+	Left:            "left",
+	Right:           "right",
+	In:              "in",
+	Anti:            "anti",
+	Unit:            "unit",
+	CarriedSpin:     "carried",
+	Line:            "line",
+	Ellipse:         "ellipse",
+	Static:          "static",
+	Swinging:        "swing",
+}
+
+// Name returns what f is called, in lower case.
+func (t *Table) Name(f naming.Figure) string {
+	w := &t.Figure
+	switch f.Kind {
+	case naming.Extension:
+		return w.Extension
+	case naming.Isolation:
+		return w.Isolation
+	case naming.UnitTurn:
+		return fmt.Sprintf(w.UnitTurn, number(float64(f.Offset), 1))
+	case naming.Carried:
+		return w.Carried
+	case naming.StaticSpin:
+		return w.StaticSpin
+	case naming.HeldStill:
+		return w.HeldStill
+	case naming.LinearExtension:
+		return w.LinearExtension
+	case naming.LinearIsolation:
+		return w.LinearIsolation
+	case naming.LinearBetween:
+		return w.LinearBetween
+	case naming.LinearOther:
+		return fmt.Sprintf(w.LinearOther, f.Ratio)
+	case naming.EllipsePath:
+		return fmt.Sprintf(w.EllipsePath, f.Ratio)
+	case naming.Pendulum:
+		return w.Pendulum
+	}
+	return t.flower(f)
+}
+
+func (t *Table) flower(f naming.Figure) string {
+	w := &t.Figure
+	petals := fmt.Sprintf(w.Petal, t.count(f))
+	anti := f.Spin == naming.SpinAnti
+	switch {
+	case f.Kind == naming.Star && anti:
+		return fmt.Sprintf(w.AntispinStar, petals)
+	case f.Kind == naming.Star:
+		return fmt.Sprintf(w.InSpinStar, petals)
+	case !anti:
+		return fmt.Sprintf(w.InSpinFlower, petals)
+	case f.Petals.Float() == 2:
+		return w.TwoAntispin
+	case f.Petals.Float() == 3:
+		return w.ThreeAntispin
+	}
+	return fmt.Sprintf(w.AntispinFlower, petals)
+}
+
+func (t *Table) count(f naming.Figure) string {
+	if n := f.Petals.Float(); n < float64(len(t.Figure.Counted)) {
+		return t.Figure.Counted[int(n)]
+	}
+	return f.Petals.String()
+}
+
+// Spin returns the word for the relation of prop to arm.
+func (t *Table) Spin(s naming.Spin) string {
+	w := &t.Figure
+	return [...]string{w.In, w.Anti, w.Unit, w.CarriedSpin, w.Line, w.Ellipse, w.Static, w.Swinging}[s]
+}
+
+// Mode returns the word for how four petals stand, empty for none.
+func (t *Table) Mode(m naming.Mode) string {
+	return [...]string{"", t.Figure.Diamond, t.Figure.Box}[m]
+}
+
+// Side returns the word for a hand.
+func (t *Table) Side(s engine.Side) string {
+	if s == engine.Left {
+		return t.Figure.Left
+	}
+	return t.Figure.Right
+}

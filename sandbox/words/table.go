@@ -1,0 +1,22 @@
+// Package words is the one table of everything a person reads: on the bench,
+// on the page, in the command line's answers. A language is one Table; its
+// parts stand in one file each.
+package words
+
+// Table is one language.
+type Table struct {
+	Lang    string // BCP 47
+	Figure  Figure
+	Bench   Bench
+	Page    Page
+	Command Command
+}
+
+// English is the complete first language.
+var English = Table{
+	Lang:    "en",
+	Figure:  englishFigure,
+	Bench:   englishBench,
+	Page:    englishPage,
+	Command: englishCommand,
+}
