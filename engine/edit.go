@@ -94,7 +94,7 @@ func continued(a, b Piece) bool {
 
 // Rejoin makes pieces i and i+1 one; cut then rejoin is the identity.
 func (l Lane) Rejoin(i int) (Lane, error) {
-	if err := l.has(i + 1); err != nil {
+	if err := errors.Join(l.has(i), l.has(i+1)); err != nil {
 		return l, err
 	}
 	if !l.CanRejoin(i) {
@@ -179,7 +179,9 @@ func (l Lane) ThereAndBack(i int) (Lane, error) {
 	}
 	p := l.Pieces[i]
 	p.Arm, p.Law = p.Arm.Neg(), p.Law.Reversed()
-	if p.Swing == 0 { // a pendulum's part belongs to its prop, not to its arm
+	// An even pendulum keeps its part, which is its prop's swing; an eased one
+	// cannot, or its hand would not come back.
+	if p.Swing == 0 || p.Law != Even {
 		one := frac.Int(1)
 		p.From, p.To = one.Sub(p.To), one.Sub(p.From)
 	}
@@ -187,8 +189,8 @@ func (l Lane) ThereAndBack(i int) (Lane, error) {
 	return l.Insert(i+1, p)
 }
 
-// Place gives piece i its own start angles: those it has now by carrying on.
-// The lane becomes pinned if a prop angle is placed.
+// Place gives piece i its own start angles, those that are set; one that is not
+// carries on. The lane becomes pinned if a prop angle is placed.
 func (l Lane) Place(i int, arm, prop Opt) (Lane, error) {
 	if err := l.has(i); err != nil {
 		return l, err

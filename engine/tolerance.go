@@ -16,10 +16,16 @@ const (
 	// TolPath (m): paths that differ by less are one path.
 	TolPath = 1e-6
 	// TolPhase (degrees): how far a phase may be off and still be called
-	// extension, isolation, diamond or box.
-	TolPhase = 0.5
+	// extension, isolation, diamond or box. The small excess, far above the
+	// rounding of the largest angles, keeps half a degree itself in.
+	TolPhase = 0.5 + 1e-9
 	// TolRound (m): semi-axes that differ by less make a circle.
 	TolRound = 1e-6
 	// TolMeet (m): hands nearer than this meet.
 	TolMeet = 1e-3
+
+	// seamDust (share of the beat asked for): a beat that is reckoned in a few
+	// steps from an exact one is wrong by some units of 2e-16 of itself; one
+	// that lies before a seam by less than this is meant to be the seam.
+	seamDust = 1e-13
 )

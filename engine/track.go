@@ -47,6 +47,7 @@ type Track struct {
 	Pinned   bool
 	PerRound frac.Frac // prop turns a round; 0 when pinned
 	starts   []frac.Frac
+	num, den int64 // PerRound modulo 1 as num/den where both are small, else 0/0
 }
 
 // angle is a sum kept in the three currencies that angles come in, so that
@@ -96,6 +97,9 @@ func NewTrack(lane Lane) *Track {
 	if !t.Pinned {
 		t.PerRound = turned
 	}
+	if part := t.PerRound.Mod1(); part.Den().BitLen() < 32 {
+		t.num, t.den = part.Num().Int64(), part.Den().Int64()
+	}
 	return t
 }
 
@@ -120,6 +124,15 @@ func (g *Leg) Path() Path { return g.path }
 
 // Tether returns the length hand to head in metres.
 func (g *Leg) Tether() float64 { return g.tether }
+
+// StrokeStart returns arm and prop angle (radians, not reduced) at the
+// beginning of the whole stroke, of which the leg may keep a later part. Under
+// an eased arm and a steady prop the phase between the two drifts within a
+// stroke and is back at its end, so that it is judged there, and the parts of
+// one stroke are judged alike.
+func (g *Leg) StrokeStart() (arm, prop float64) {
+	return g.Arm0 - g.armTurn*g.f0, g.Prop0 - g.propTurn*g.from
+}
 
 // swingAt returns a pendulum's prop angle at the share s of its stroke.
 func (g *Leg) swingAt(s float64) float64 {
@@ -213,31 +226,49 @@ func (t *Track) Starts() []frac.Frac { return t.starts }
 
 // Locate returns the round, the piece and the share of its kept time at a
 // beat, counted from the beginning of round 0; a beat at a seam belongs to
-// the piece that follows. Beats before 0 lie in rounds below 0.
+// the piece that follows, also when rounding has put it a hair before. Beats
+// before 0 lie in rounds below 0.
 func (t *Track) Locate(beat float64) (round, piece int, u float64) {
-	r := math.Floor(beat / t.Beats)
+	dust := t.dust(beat)
+	r := math.Floor((beat + dust) / t.Beats)
 	local := beat - r*t.Beats
-	if local < 0 || local >= t.Beats { // rounding at a round's edge
-		local = 0
-	}
+	i := t.pieceAt(local + dust)
+	return int(r), i, t.Legs[i].shareAt(local)
+}
+
+// dust returns how far before a seam a beat still counts as the seam itself.
+func (t *Track) dust(beat float64) float64 { return seamDust * (math.Abs(beat) + t.Beats) }
+
+// pieceAt returns the last piece that has begun at a beat of the round.
+func (t *Track) pieceAt(local float64) int {
 	legs := t.Legs
-	i := 0
 	if len(legs) > 8 {
-		i = sort.Search(len(legs), func(k int) bool { return legs[k].Start > local }) - 1
-	} else {
-		for i+1 < len(legs) && legs[i+1].Start <= local {
-			i++
-		}
+		return max(sort.Search(len(legs), func(k int) bool { return legs[k].Start > local })-1, 0)
 	}
-	u = (local - legs[i].Start) / legs[i].Span
-	return int(r), i, min(max(u, 0), 1)
+	i := 0
+	for i+1 < len(legs) && legs[i+1].Start <= local {
+		i++
+	}
+	return i
+}
+
+// shareAt returns the share of the kept time at a beat of the round.
+func (g *Leg) shareAt(local float64) float64 {
+	return min(max((local-g.Start)/g.Span, 0), 1)
 }
 
 // turnedBy returns how far the prop has turned (radians, reduced by whole
 // turns) by the beginning of a round, beyond the start of round 0.
 func (t *Track) turnedBy(round int) float64 {
-	if round == 0 || t.PerRound.IsInt() {
+	if round == 0 {
 		return 0
+	}
+	if t.den > 0 { // the same without big numbers, which allocate
+		k := int64(round) % t.den * t.num % t.den
+		if k < 0 {
+			k += t.den
+		}
+		return float64(k) / float64(t.den) * turn
 	}
 	return t.PerRound.Mul(frac.Int(int64(round))).Mod1().Float() * turn
 }
@@ -253,17 +284,42 @@ func (t *Track) AtPiece(round, piece int, u float64) State {
 	return t.Legs[piece].state(u, t.turnedBy(round))
 }
 
+// stay is a leg in a round with the beats that surely belong to it, so that
+// sampling need not look each beat up.
+type stay struct {
+	leg      *Leg
+	turned   float64 // prop turns of the rounds before, radians
+	base     float64 // beat at which the round begins
+	from, to float64 // from ≤ beat < to
+}
+
+func (t *Track) stayAt(beat float64) stay {
+	r, i, _ := t.Locate(beat)
+	g := &t.Legs[i]
+	s := stay{leg: g, turned: t.turnedBy(r), base: float64(r) * t.Beats}
+	s.from = s.base + g.Start
+	s.to = s.from + g.Span
+	s.to -= 2 * t.dust(s.to) // beats nearer to the seam are looked up
+	return s
+}
+
+// shareAt is the leg's, but for the limits, which a beat that belongs here
+// cannot pass by more than rounding.
+func (s *stay) shareAt(beat float64) float64 {
+	return (beat - s.base - s.leg.Start) / s.leg.Span
+}
+
 // Sample fills dst with hand and head at len(dst) beats, evenly from `from`
-// in steps of step, without allocating once the rounds' turns are whole or
-// within one round.
+// in steps of step. It allocates nothing, but where the prop's turns a round
+// have a denominator of 2³¹ or more.
 func (t *Track) Sample(dst []Point, from, step float64) {
-	lastRound, turned := 0, 0.0
+	s := t.stayAt(from)
 	for k := range dst {
-		r, i, u := t.Locate(from + float64(k)*step)
-		if r != lastRound {
-			lastRound, turned = r, t.turnedBy(r)
+		beat := from + float64(k)*step
+		if beat < s.from || beat >= s.to {
+			s = t.stayAt(beat)
 		}
-		dst[k] = t.Legs[i].point(u, turned)
+		dst[k] = s.leg.point(s.shareAt(beat), s.turned)
 	}
 }
 
@@ -312,4 +368,9 @@ func ClosingTime(tracks ...*Track) (beats frac.Frac, ok bool) {
 		beats = frac.LCM(beats, c.Beats)
 	}
 	return beats, len(tracks) > 0
+}
+
+// PointAt returns hand and head at the share u of a piece in a round.
+func (t *Track) PointAt(round, piece int, u float64) Point {
+	return t.Legs[piece].point(u, t.turnedBy(round))
 }

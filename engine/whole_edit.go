@@ -79,7 +79,7 @@ func (p Pattern) Turn(d Degrees) Pattern {
 			func(a Degrees) Degrees { return (a + d).tidy() },
 			func(h Path) Path {
 				h.Centre = tidyPlace(h.Centre * spin)
-				if !h.IsRound() && !h.IsPoint() {
+				if h.A != h.B { // the tilt of a circle or a point shows nowhere
 					h.Tilt = (h.Tilt + d).tidy()
 				}
 				return h
@@ -110,6 +110,9 @@ func (p Pattern) Scale(k float64) Pattern {
 // placeDust (m) plays degreeDust's part for places.
 const placeDust = 1e-12
 
+// tidyPlace divides by 1/placeDust rather than multiply by placeDust, as only
+// the quotient of two whole numbers is the decimal that a person would write.
 func tidyPlace(z complex128) complex128 {
-	return complex(math.Round(real(z)/placeDust)*placeDust+0, math.Round(imag(z)/placeDust)*placeDust+0)
+	tidy := func(x float64) float64 { return math.Round(x/placeDust)/(1/placeDust) + 0 }
+	return complex(tidy(real(z)), tidy(imag(z)))
 }

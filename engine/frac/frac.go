@@ -31,9 +31,13 @@ func New(num, den int64) Frac { return Frac{big.NewRat(num, den)} }
 func Int(n int64) Frac { return Frac{new(big.Rat).SetInt64(n)} }
 
 // Parse reads a decimal ("1.25", "-3e-2") or a fraction ("-1/3"), exactly.
+// Every number is in base ten, leading zeros or not; a denominator has no sign.
 func Parse(s string) (Frac, error) {
 	if s == "" || len(s) > MaxDecimals || strings.ContainsAny(s, "_xXpPbBoO") {
 		return Frac{}, ErrSyntax
+	}
+	if num, den, ok := strings.Cut(s, "/"); ok {
+		return parseQuotient(num, den)
 	}
 	if i := strings.IndexAny(s, "eE"); i >= 0 {
 		var exp int
@@ -46,6 +50,17 @@ func Parse(s string) (Frac, error) {
 		return Frac{}, ErrSyntax
 	}
 	return Frac{r}, nil
+}
+
+// parseQuotient reads the two sides of "p/q". The library's own reading of a
+// fraction would take a leading zero for a sign of base eight.
+func parseQuotient(num, den string) (Frac, error) {
+	p, okP := new(big.Int).SetString(num, 10)
+	q, okQ := new(big.Int).SetString(den, 10)
+	if !okP || !okQ || q.Sign() == 0 || den[0] < '0' || den[0] > '9' {
+		return Frac{}, ErrSyntax
+	}
+	return Frac{new(big.Rat).SetFrac(p, q)}, nil
 }
 
 // FromFloat returns the shortest decimal that reads back as x, exactly.

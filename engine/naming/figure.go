@@ -106,11 +106,12 @@ func Of(leg *engine.Leg) Figure {
 func (f *Figure) round(leg *engine.Leg) {
 	n := f.Ratio
 	one := frac.Int(1)
+	arm, prop := leg.StrokeStart()
 	f.HasPetals = true
 	switch {
 	case n.Equal(one):
 		f.Spin = SpinUnit
-		f.Offset = engine.ToDegrees(leg.Prop0 - leg.Arm0).Wrap()
+		f.Offset = engine.ToDegrees(prop - arm).Wrap()
 		switch off := math.Abs(float64(f.Offset)); {
 		case off <= engine.TolPhase:
 			f.Kind = Extension
@@ -133,7 +134,7 @@ func (f *Figure) round(leg *engine.Leg) {
 	}
 	f.Petals = frac.FromBig(n.Num()).Sub(frac.FromBig(n.Den())).Abs()
 	f.HasTip = true
-	f.FirstTip = firstTip(n.Float(), f.Petals.Float(), leg.Arm0, leg.Prop0)
+	f.FirstTip = firstTip(n.Float(), f.Petals.Float(), arm, prop)
 	if f.Petals.Equal(frac.Int(4)) {
 		switch {
 		case f.FirstTip <= engine.TolPhase:
@@ -163,8 +164,9 @@ func (f *Figure) line(leg *engine.Leg) {
 	if !f.Ratio.Abs().Equal(frac.Int(1)) {
 		return
 	}
+	arm, prop := leg.StrokeStart()
 	end := plusEnd(leg.Path())
-	at := leg.Prop0 + f.Ratio.Float()*(end.Radians()-leg.Arm0)
+	at := prop + f.Ratio.Float()*(end.Radians()-arm)
 	switch off := math.Abs(float64((engine.ToDegrees(at) - end).Wrap())); {
 	case off <= engine.TolPhase:
 		f.Kind = LinearExtension

@@ -1,6 +1,165 @@
 package words
 
-// Bench holds the words of the instrument.
-type Bench struct{}
+import (
+	"fmt"
+	"math/big"
 
-var englishBench = Bench{}
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+	"whorlbench/engine/naming"
+)
+
+// Bench holds the words of the instrument. Label is what a control is called
+// in full; Short is what fits on it.
+type Bench struct {
+	Play, Pause, Start, Speed, Tempo, Mirror, Undo, Redo    Named
+	Cut, Rejoin, ThereBack, Flip, Repeat, Delete            Named
+	Arm, Prop, Beats                                        Named
+	Less, More, Type                                        string // %s: a slider's label
+	Playhead                                                string
+	LeftLetter, RightLetter                                 string
+	LaneOf                                                  string // %s: a side
+	PieceOf                                                 string // %s: a side, then number, count, name
+	PieceLine                                               string // the same, short
+	Ratio, OneBeat, ManyBeats, Turns, BeatOf, PerMinute     string
+	TurnsACycle                                             string
+	ClosesOne, ClosesMany, Never, Together, NeverTogether   string
+	FirstHint                                               string
+	Deleted, CutDone, Rejoined, Moved, Added, Undone, Redid string
+	NoCut, NoRejoin, LastPiece, Unwritable                  string
+	AskNumber, AskTempo, AskBeats                           string
+	NotNumber, OutOfRange                                   string
+	TempoCaution                                            string
+	MirrorOn, MirrorOff, Opened                             string
+}
+
+// Named is a control's name in full and in short.
+type Named struct{ Label, Short string }
+
+var englishBench = Bench{
+	Play:      Named{"Play", ""},
+	Pause:     Named{"Pause", ""},
+	Start:     Named{"Back to the start", ""},
+	Speed:     Named{"Playing speed", "speed"},
+	Tempo:     Named{"Tempo", "tempo"},
+	Mirror:    Named{"Mirror the view", "Mirror"},
+	Undo:      Named{"Undo", "Undo"},
+	Redo:      Named{"Redo", "Redo"},
+	Cut:       Named{"Cut at the playhead", "Cut"},
+	Rejoin:    Named{"Rejoin with its neighbour", "Rejoin"},
+	ThereBack: Named{"There and back: add the way back", "And back"},
+	Flip:      Named{"Flip: sweep the other way", "Flip"},
+	Repeat:    Named{"Repeat the piece", "Repeat"},
+	Delete:    Named{"Delete the piece", "Delete"},
+	Arm:       Named{"Arm speed", "Arm"},
+	Prop:      Named{"Prop speed", "Prop"},
+	Beats:     Named{"Length of the piece", "length"},
+	Less:      "%s, less",
+	More:      "%s, more",
+	Type:      "%s, type a value",
+	Playhead:  "Playhead",
+
+	LeftLetter: "L", RightLetter: "R",
+	LaneOf:    "Pieces of the %s hand",
+	PieceOf:   "%s hand, piece %d of %d: %s",
+	PieceLine: "%s %d/%d",
+	Ratio:     "ratio %s",
+	OneBeat:   "1 beat", ManyBeats: "%s beats",
+	Turns:       "%s turns a cycle",
+	BeatOf:      "beat %s of %s",
+	PerMinute:   "%s beats a minute",
+	TurnsACycle: "turns a cycle; minus turns clockwise",
+
+	ClosesOne:     "Closes every round · %s · %s s",
+	ClosesMany:    "Closes after %s rounds · %s · %s s",
+	Never:         "Never closes: the hand ends a round %s m off",
+	Together:      "Both close together after %s · %s s",
+	NeverTogether: "Never closes: the %s hand ends a round %s m off",
+	FirstHint:     "Drag a slider, or press Cut",
+
+	Deleted:  "Piece deleted. Undo brings it back.",
+	CutDone:  "Cut: pieces %d and %d",
+	Rejoined: "Rejoined: piece %d",
+	Moved:    "Moved: now piece %d",
+	Added:    "Added: piece %d",
+	Undone:   "Undone",
+	Redid:    "Redone",
+
+	NoCut:      "The playhead stands on a seam. Move it into a piece to cut.",
+	NoRejoin:   "These pieces are not one stroke continued, so they stay two.",
+	LastPiece:  "A lane keeps at least one piece.",
+	Unwritable: "Not done: the result could not be saved (%s).",
+
+	AskNumber:  "A whole number, a decimal or a fraction such as -1/3, from %s to %s.",
+	AskTempo:   "Beats a minute, from 10 to 400.",
+	AskBeats:   "Beats, more than 0 and up to 10,000: 2, 0.5 or 1/3.",
+	NotNumber:  "“%s” is not a number. Allowed: a whole number, a decimal or a fraction such as -1/3.",
+	OutOfRange: "%s is out of range. Allowed: from %s to %s.",
+	TempoCaution: "Before you spin it: clear the space around you and above you, begin with soft props, " +
+		"and slow down when a move is new. Fire needs a spotter, local rules and practised teachers.",
+
+	MirrorOn: "Mirror view on", MirrorOff: "Mirror view off",
+	Opened: "Opened: %s",
+}
+
+// Value writes an exact number for a person: a short decimal where there is
+// one, else a fraction.
+func Value(f frac.Frac) string {
+	if f.IsDecimal(3) {
+		return Minus(f.Decimal(3))
+	}
+	if f.Den().Cmp(big.NewInt(1000)) <= 0 {
+		return Minus(f.String())
+	}
+	return Minus(f.Decimal(3))
+}
+
+// Beats writes a length of time in beats.
+func (t *Table) Beats(f frac.Frac) string {
+	if f.Equal(frac.Int(1)) {
+		return t.Bench.OneBeat
+	}
+	return fmt.Sprintf(t.Bench.ManyBeats, Value(f))
+}
+
+// PieceName says which piece of which hand, and what it is.
+func (t *Table) PieceName(side engine.Side, i, n int, f naming.Figure) string {
+	return capital(fmt.Sprintf(t.Bench.PieceOf, t.Side(side), i+1, n, t.Name(f)))
+}
+
+// PieceTag says which piece of which hand in the fewest letters.
+func (t *Table) PieceTag(side engine.Side, i, n int) string {
+	return fmt.Sprintf(t.Bench.PieceLine, t.Letter(side), i+1, n)
+}
+
+// Letter returns the letter that stands for a hand.
+func (t *Table) Letter(s engine.Side) string {
+	if s == engine.Left {
+		return t.Bench.LeftLetter
+	}
+	return t.Bench.RightLetter
+}
+
+// Closing says in one line when the lanes come back.
+func (t *Table) Closing(tempo float64, tracks ...*engine.Track) string {
+	b := &t.Bench
+	seconds := func(beats frac.Frac) string { return number(beats.Float()*60/tempo, 2) }
+	for _, k := range tracks {
+		if c := k.Closing(); !c.Closes() {
+			gap := number(c.HandGap, 3)
+			if len(tracks) == 1 {
+				return fmt.Sprintf(b.Never, gap)
+			}
+			return fmt.Sprintf(b.NeverTogether, t.Side(k.Lane.Side), gap)
+		}
+	}
+	if len(tracks) == 1 {
+		c := tracks[0].Closing()
+		if c.Rounds.IsInt64() && c.Rounds.Int64() == 1 {
+			return fmt.Sprintf(b.ClosesOne, t.Beats(c.Beats), seconds(c.Beats))
+		}
+		return fmt.Sprintf(b.ClosesMany, c.Rounds, t.Beats(c.Beats), seconds(c.Beats))
+	}
+	beats, _ := engine.ClosingTime(tracks...)
+	return fmt.Sprintf(b.Together, t.Beats(beats), seconds(beats))
+}

@@ -3,6 +3,8 @@ package words
 import (
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // number writes x with at most the given places, no trailing zeros and a true
@@ -24,4 +26,10 @@ func Minus(s string) string {
 		return "−" + s[1:]
 	}
 	return s
+}
+
+// capital returns s with its first letter a capital.
+func capital(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(r)) + s[n:]
 }

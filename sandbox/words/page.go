@@ -1,6 +1,82 @@
 package words
 
 // Page holds the words of the page round the instrument.
-type Page struct{}
+type Page struct {
+	AppName, Description                   string
+	Bench, Live                            string // names of the bench's region and live region
+	Loading                                string
+	NoWasm, NoWebGL, LoadFailed, Stopped   string
+	Retry                                  string
+	NameAndNotes, Title, Notes             string
+	Patterns, PatternsIntro                string
+	More, Open, OpenFile, Save             string
+	Theme, ThemeAuto, ThemeDay, ThemeNight string
+	KeysTitle, SafetyTitle                 string
+	Safety                                 []string
+	Keys                                   []KeyHelp
+	Cancel, Done, Close, Set               string
+	ProblemTitle, ProblemKept              string
+	TooLarge, NotSaved, StorageBlocked     string
+	KeptName, KeptUnreadable               string
+	DropHere                               string
+	Saved                                  string // %s: a file's name
+}
 
-var englishPage = Page{}
+// KeyHelp is a shortcut and what it does.
+type KeyHelp struct{ Keys, Does string }
+
+var englishPage = Page{
+	AppName:     "Whorlbench",
+	Description: "A sandbox for compound poi patterns: drag speeds, cut and rejoin pieces, and watch what it becomes.",
+	Bench:       "Bench",
+	Live:        "What changed",
+	Loading:     "Loading the bench",
+	NoWasm:      "This browser has no WebAssembly, which the bench is made of. A current Chrome, Edge, Firefox or Safari has it; some lock-down modes turn it off.",
+	NoWebGL:     "This browser offers no WebGL 2, with which the bench draws. Turn graphics acceleration on in the browser's settings, or try another browser or device.",
+	LoadFailed:  "The bench could not be loaded. Check the connection and try again.",
+	Stopped:     "The bench has stopped. Your work is kept in this browser; loading the page again brings it back.",
+	Retry:       "Try again",
+
+	NameAndNotes:  "Name and notes",
+	Title:         "Title",
+	Notes:         "Notes",
+	Patterns:      "Patterns",
+	PatternsIntro: "Harbour Lane’s starting points. Opening one can be undone.",
+	More:          "More",
+	Open:          "Open",
+	OpenFile:      "Open a file…",
+	Save:          "Save",
+	Theme:         "Colours",
+	ThemeAuto:     "As the device",
+	ThemeDay:      "Day",
+	ThemeNight:    "Night",
+	KeysTitle:     "Keys",
+	SafetyTitle:   "Before you spin it",
+	Safety: []string{
+		"Clear the space around you and above you; others keep a metre beyond your reach.",
+		"Begin with soft props, and slowly when a move is new.",
+		"Fire needs a spotter, local rules and practised teachers; this program is no substitute for them.",
+	},
+	Keys: []KeyHelp{
+		{"Space", "play or pause"},
+		{"← →", "move the playhead, or the slider in focus"},
+		{"Home", "back to the start"},
+		{"C, J", "cut at the playhead, rejoin"},
+		{"B, F, R", "there and back, flip, repeat"},
+		{"Delete", "delete the piece"},
+		{"Alt ← →", "move the piece in focus along its lane"},
+		{"Ctrl Z, Ctrl Shift Z", "undo, redo"},
+		{"M", "mirror the view"},
+		{"Tab", "go from control to control"},
+	},
+	Cancel: "Cancel", Done: "Done", Close: "Close", Set: "Set",
+	ProblemTitle:   "This file could not be opened",
+	ProblemKept:    "Your open pattern is as it was.",
+	TooLarge:       "%s: %s MB is too large; a pattern file has at most %s MB",
+	NotSaved:       "Not saved: %s",
+	StorageBlocked: "This browser keeps nothing for this page, so save your work as a file.",
+	KeptName:       "kept work",
+	KeptUnreadable: "The work kept in this browser could not be read; the first pattern is shown instead.",
+	DropHere:       "Drop a pattern file to open it",
+	Saved:          "Saved as %s",
+}

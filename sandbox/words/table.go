@@ -10,6 +10,7 @@ type Table struct {
 	Bench   Bench
 	Page    Page
 	Command Command
+	Preset  Preset
 }
 
 // English is the complete first language.
@@ -19,4 +20,5 @@ var English = Table{
 	Bench:   englishBench,
 	Page:    englishPage,
 	Command: englishCommand,
+	Preset:  englishPreset,
 }

@@ -1,0 +1,79 @@
+# Everything the project does, by name. Go and make are all it needs; make
+# test also needs a Chromium, and installs Debian's if it may.
+
+GO   ?= go
+ADDR ?= 127.0.0.1:8377
+DIST ?= web/dist
+# The fuzz target and for how long.
+FUZZ     ?= FuzzDecode
+FUZZTIME ?= 60s
+
+# What a browser that the tests can drive may be called.
+CHROME_NAMES = chromium chromium-browser google-chrome google-chrome-stable
+MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
+
+.DEFAULT_GOAL := help
+.NOTPARALLEL:
+.PHONY: help run test dist fuzz bench size clean vet format unit browser chromium
+
+help:
+	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
+	@echo 'make test    everything that must hold, in a real browser too'
+	@echo 'make dist    build $(DIST), ready for any static host'
+	@echo 'make size    hold the download against an empty program of the same engine'
+	@echo 'make bench   the Go benchmarks'
+	@echo 'make fuzz    feed the file reader nonsense for $(FUZZTIME)'
+	@echo 'make clean   take away what was built'
+
+# A first start spares the half minute of brotli: over loopback it saves nothing.
+run:
+	$(GO) run ./web/build -o $(DIST) -no-brotli
+	$(GO) build -o whorlbench ./cmd/whorlbench
+	./whorlbench serve --dir $(DIST) --addr $(ADDR)
+
+dist:
+	$(GO) run ./web/build -o $(DIST)
+
+test: chromium format vet unit dist size browser
+
+format:
+	@unformatted=$$($$($(GO) env GOROOT)/bin/gofmt -l .); \
+	if [ -n "$$unformatted" ]; then echo "not formatted, run gofmt -w on:"; echo "$$unformatted"; exit 1; fi
+
+vet:
+	$(GO) vet ./...
+	$(GO) vet -tags browser ./web/...
+	GOOS=js GOARCH=wasm $(GO) vet ./sandbox/... ./web/size/empty
+
+unit:
+	$(GO) build ./...
+	$(GO) test ./...
+
+browser: dist
+	$(GO) test -tags browser ./web/browser/...
+
+size:
+	$(GO) run ./web/size
+
+fuzz:
+	$(GO) test -run '^$$' -fuzz '^$(FUZZ)$$' -fuzztime $(FUZZTIME) ./presets
+
+bench:
+	$(GO) test -run '^$$' -bench . -benchmem ./...
+
+clean:
+	rm -rf web/dist web/.dist-* whorlbench
+
+# The browser tests need a browser: one that is named, one that is here, or
+# Debian's where it may be installed.
+chromium:
+	@if [ -n "$$WHORLBENCH_CHROME" ]; then \
+		[ -x "$$WHORLBENCH_CHROME" ] || { echo "WHORLBENCH_CHROME=$$WHORLBENCH_CHROME is no program"; exit 1; }; \
+	elif for name in $(CHROME_NAMES); do command -v $$name; done | grep -q . || [ -x "$(MAC_CHROME)" ]; then :; \
+	elif [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; then \
+		apt-get update && DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends chromium; \
+	else \
+		echo "make test needs Chromium or Chrome: install it (on Debian: apt-get install chromium)"; \
+		echo "or name it: make test WHORLBENCH_CHROME=/path/to/chrome"; \
+		exit 1; \
+	fi

@@ -1,0 +1,78 @@
+// Command whorlbench serves the bench and answers questions about pattern
+// files.
+package main
+
+import (
+	"context"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"whorlbench/sandbox/words"
+)
+
+const program = "whorlbench"
+
+// The exit statuses.
+const (
+	fine     = 0
+	unusable = 2 // the input could not be used
+)
+
+// streams are what a command reads and writes.
+type streams struct {
+	in       io.Reader
+	out, err io.Writer
+}
+
+var say = &words.English.Command
+
+func main() {
+	os.Exit(run(context.Background(), os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
+
+// run does what args ask for and returns the exit status. A command that
+// would go on for ever ends with ctx.
+func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) int {
+	std := streams{in, out, errs}
+	if len(args) == 0 {
+		fmt.Fprint(errs, say.Usage)
+		return unusable
+	}
+	switch name, rest := args[0], args[1:]; name {
+	case "serve":
+		return serve(ctx, rest, std)
+	case "check":
+		return check(rest, std)
+	case "help", "-h", "-help", "--help":
+		fmt.Fprint(out, say.Usage)
+		return fine
+	default:
+		fmt.Fprintf(errs, say.Unknown+"\n\n", program, name)
+		fmt.Fprint(errs, say.Usage)
+		return unusable
+	}
+}
+
+// parse reads a command's flags. done says that there is nothing left to do
+// but to leave with status.
+func parse(flags *flag.FlagSet, args []string, usage string, std streams) (status int, done bool) {
+	flags.SetOutput(io.Discard) // its messages are not ours
+	switch err := flags.Parse(args); err {
+	case nil:
+		return fine, false
+	case flag.ErrHelp:
+		fmt.Fprint(std.out, usage)
+		return fine, true
+	default:
+		complain(std, say.BadFlag, flags.Name(), err)
+		complain(std, say.TryHelp, flags.Name())
+		return unusable, true
+	}
+}
+
+// complain writes one line to standard error.
+func complain(std streams, format string, args ...any) {
+	fmt.Fprintf(std.err, format+"\n", args...)
+}

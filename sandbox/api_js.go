@@ -1,0 +1,130 @@
+//go:build js
+
+package main
+
+import (
+	"errors"
+	"fmt"
+	"syscall/js"
+
+	"whorlbench/presets"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// functions are what the page's script can ask of the program. Each returns
+// at once; texts it returns are in the person's language.
+func (a *app) functions() map[string]func(args []js.Value) any {
+	return map[string]func(args []js.Value) any{
+		"wake":    func([]js.Value) any { return nil },
+		"resize":  func([]js.Value) any { a.resize(); return nil },
+		"act":     a.act,
+		"focus":   func(args []js.Value) any { a.bench.SetFocus(args[0].String()); return nil },
+		"answer":  func(args []js.Value) any { return a.bench.Answer(args[0].String(), args[1].String(), a.now()) },
+		"open":    a.open,
+		"library": a.library,
+		"pick":    a.pick,
+		"save":    a.save,
+		"about":   a.about,
+		"rename":  a.rename,
+		"drawn":   func([]js.Value) any { return a.drawn },
+	}
+}
+
+// twinActs are the acts that the page knows by name.
+var twinActs = map[string]widget.Act{"press": widget.Press, "set": widget.Set}
+
+// act(id, act, value) carries out what a twin was asked.
+func (a *app) act(args []js.Value) any {
+	act, ok := twinActs[args[1].String()]
+	if !ok {
+		return nil
+	}
+	a.bench.Do(widget.Intent{ID: args[0].String(), Act: act, Value: args[2].Float()}, a.now())
+	return nil
+}
+
+// open(name, bytes) opens a file; it returns what is wrong, line by line.
+func (a *app) open(args []js.Value) any {
+	name, w := args[0].String(), &words.English.Page
+	if n := args[1].Get("byteLength").Int(); n > presets.MaxFileSize {
+		const mb = 1 << 20
+		return fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(presets.MaxFileSize/mb))
+	}
+	data := make([]byte, args[1].Get("byteLength").Int())
+	js.CopyBytesToGo(data, args[1])
+	return a.openBytes(name, data)
+}
+
+func (a *app) openBytes(name string, data []byte) string {
+	p, err := presets.Decode(name, data)
+	if err == nil {
+		err = a.bench.Session.Open(p)
+	}
+	if err != nil {
+		return err.Error()
+	}
+	a.bench.Opened(a.now())
+	return ""
+}
+
+// library() lists the built-in patterns.
+func (a *app) library([]js.Value) any {
+	var out []any
+	for _, e := range presets.Library() {
+		p, err := e.Pattern()
+		if err != nil {
+			continue // a test holds that there is none
+		}
+		out = append(out, map[string]any{"id": e.ID, "title": p.Title, "notes": p.Notes})
+	}
+	return out
+}
+
+// pick(id) opens a built-in pattern.
+func (a *app) pick(args []js.Value) any {
+	for _, e := range presets.Library() {
+		if e.ID == args[0].String() {
+			return a.openBytes(e.File, e.Data)
+		}
+	}
+	return ""
+}
+
+// save() returns the open pattern as a file, or what stands in the way.
+func (a *app) save([]js.Value) any {
+	p := a.bench.Session.Pattern()
+	data, err := presets.Encode(p)
+	if err != nil {
+		return map[string]any{"error": fmt.Sprintf(words.English.Page.NotSaved, err)}
+	}
+	name := words.FileName(p.Title) + ".toml"
+	a.bench.Say(fmt.Sprintf(words.English.Page.Saved, name), a.now())
+	return map[string]any{"name": name, "text": string(data)}
+}
+
+// about() returns title and notes.
+func (a *app) about([]js.Value) any {
+	p := a.bench.Session.Pattern()
+	return map[string]any{"title": p.Title, "notes": p.Notes}
+}
+
+// rename(title, notes) changes them; it returns what is wrong.
+func (a *app) rename(args []js.Value) any {
+	if err := a.bench.Rename(args[0].String(), args[1].String()); err != nil {
+		return err.Error()
+	}
+	return ""
+}
+
+// keep stores the work in the browser after each edit.
+func (a *app) keep() {
+	data, err := presets.Encode(a.bench.Session.Pattern())
+	if err == nil && !a.page.Keep(string(data)) {
+		err = errors.New(words.English.Page.StorageBlocked)
+	}
+	if err != nil && !a.warned {
+		a.warned = true
+		a.bench.Say(err.Error(), a.now())
+	}
+}

@@ -1,0 +1,160 @@
+//go:build js
+
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"github.com/hajimehoshi/ebiten/v2"
+
+	"whorlbench/engine"
+	"whorlbench/presets"
+	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/face"
+	"whorlbench/sandbox/host"
+	"whorlbench/sandbox/paint"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// app joins page, bench and painter in Ebitengine's loop. A frame is drawn
+// only when a pointer, a twin or the page asks for one, or while the pattern
+// plays.
+type app struct {
+	page    *host.Page
+	bench   *bench.Bench
+	screen  *paint.Screen
+	list    *display.List
+	events  []widget.Pointer
+	last    time.Time
+	twinsAt time.Time
+	scale   float64
+	drawn   int
+	ready   bool
+	warned  bool // that work is not kept
+}
+
+// mostScale is the finest pixel density that is drawn: beyond it the eye sees
+// no gain and a phone only heat.
+const mostScale = 3
+
+// longestFrame bounds the time that one frame moves the playhead on, so that
+// a tab that was hidden does not jump.
+const longestFrame = 100 * time.Millisecond
+
+func run(page *host.Page) error {
+	faces, err := face.New()
+	if err != nil {
+		return err
+	}
+	first, kept, problem := firstPattern(page)
+	s := session.New(first)
+	a := &app{page: page, bench: bench.New(s, &words.English, faces, page), screen: paint.NewScreen(faces), last: time.Now()}
+	f := page.Frame()
+	s.Playing = !f.Still
+	if !kept {
+		a.bench.ShowHint()
+	}
+	if problem != "" {
+		a.bench.Say(problem, a.now())
+	}
+	page.OnChange = a.keep
+	page.Serve(a.functions())
+	a.resize()
+
+	ebiten.SetFPSMode(ebiten.FPSModeVsyncOffMinimum)
+	ebiten.SetTPS(ebiten.SyncWithFPS)
+	ebiten.SetScreenClearedEveryFrame(false)
+	ebiten.ScheduleFrame()
+	if err := ebiten.RunGameWithOptions(a, &ebiten.RunGameOptions{InitUnfocused: true, DisableHiDPI: false}); err != nil {
+		return fmt.Errorf("failed to run the bench: %w", err)
+	}
+	return nil
+}
+
+// now returns the time in milliseconds on the clock that messages go by.
+func (a *app) now() float64 { return float64(time.Now().UnixMicro()) / 1000 }
+
+// resize takes over the room and the palette that the page has.
+func (a *app) resize() {
+	f := a.page.Frame()
+	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left})
+	a.bench.SetTheme(&theme.Day)
+	if f.Night {
+		a.bench.SetTheme(&theme.Night)
+	}
+}
+
+// Update takes what has happened since the last frame.
+func (a *app) Update() error {
+	t := time.Now()
+	step := min(t.Sub(a.last), longestFrame)
+	a.last = t
+	a.events = a.page.Pointers(a.events[:0])
+	a.bench.Pointers(a.events, a.now())
+	moving := a.bench.Step(step.Seconds(), a.now())
+	a.list = a.bench.Draw()
+	a.showTwins(t, moving)
+	a.page.ShowTitle(a.bench.Session.Pattern().Title)
+	if moving {
+		ebiten.ScheduleFrame()
+	} else if at, ok := a.bench.NextChange(); ok {
+		a.page.WakeAfter(at - a.now() + 1)
+	}
+	return nil
+}
+
+// twinPause is how long twins may lag while the pattern plays: a screen
+// reader has no use for sixty playheads a second.
+const twinPause = 500 * time.Millisecond
+
+func (a *app) showTwins(t time.Time, moving bool) {
+	if moving && a.ready && t.Sub(a.twinsAt) < twinPause && len(a.events) == 0 {
+		return
+	}
+	a.twinsAt = t
+	a.page.ShowTwins(a.bench.Controls(), a.bench.Zoom())
+}
+
+// Draw paints the list that Update has made.
+func (a *app) Draw(screen *ebiten.Image) {
+	if a.list == nil {
+		return
+	}
+	a.screen.Paint(screen, a.list, a.scale*a.bench.Zoom())
+	a.drawn++
+	if !a.ready {
+		a.ready = true
+		a.page.Ready()
+	}
+}
+
+// LayoutF asks for as many pixels as the screen has, up to mostScale.
+func (a *app) LayoutF(w, h float64) (float64, float64) {
+	a.scale = min(ebiten.Monitor().DeviceScaleFactor(), mostScale)
+	return w * a.scale, h * a.scale
+}
+
+// Layout is not called, as there is LayoutF.
+func (a *app) Layout(w, h int) (int, int) { return w, h }
+
+// firstPattern returns the work that was kept, or the first of the library;
+// problem says what was wrong with kept work that cannot be read.
+func firstPattern(page *host.Page) (p engine.Pattern, kept bool, problem string) {
+	if text := page.Kept(); text != "" {
+		p, err := presets.Decode(words.English.Page.KeptName, []byte(text))
+		if err == nil {
+			return p, true, ""
+		}
+		problem = words.English.Page.KeptUnreadable
+	}
+	p, err := presets.First().Pattern()
+	if err != nil {
+		panic(fmt.Sprintf("the built-in library: %v", err)) // a test holds it
+	}
+	return p, false, problem
+}

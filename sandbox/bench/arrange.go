@@ -1,0 +1,206 @@
+package bench
+
+import (
+	"fmt"
+
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// Names of the controls, as intents and twins know them.
+const (
+	idStart    = "start"
+	idPlay     = "play"
+	idSpeed    = "speed"
+	idTempo    = "tempo"
+	idMirror   = "mirror"
+	idUndo     = "undo"
+	idRedo     = "redo"
+	idCut      = "cut"
+	idRejoin   = "rejoin"
+	idBack     = "there-and-back"
+	idFlip     = "flip"
+	idRepeat   = "repeat"
+	idDelete   = "delete"
+	idLength   = "length"
+	idPlayhead = "playhead"
+	idArm      = "arm"
+	idProp     = "prop"
+	// A slider's steppers and its typed value.
+	suffixLess = "-less"
+	suffixMore = "-more"
+	suffixType = "-type"
+)
+
+// What the speed sliders reach, in turns a cycle; more can be typed.
+const (
+	armReach   = 4
+	propReach  = 8
+	speedStep  = 0.05
+	speedCatch = 0.15
+)
+
+// arrange lays everything out anew and declares the controls.
+func (b *Bench) arrange() {
+	b.plan = newPlan(b.frame, len(b.Session.Tracks()))
+	b.controls = b.controls[:0]
+	b.arrangeTransport()
+	b.arrangeActions()
+	b.arrangeSliders()
+	b.arrangeStrip()
+}
+
+func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }
+
+func (b *Bench) arrangeTransport() {
+	w, s := &b.Words.Bench, b.Session
+	shares := []float64{44, 60, 48, 68, 44, 44, 44}
+	r := spread(b.plan.transport, 4, shares...)
+	b.add(widget.Control{ID: idStart, Label: w.Start.Label, Icon: widget.IconStart, Rect: r[0], Keys: "Home"})
+	play := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r[1], Keys: "Space"}
+	if s.Playing {
+		play.Label, play.Icon = w.Pause.Label, widget.IconPause
+	}
+	b.add(play)
+	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[2]})
+	b.add(widget.Control{ID: idTempo, Label: w.Tempo.Label, Caption: w.Tempo.Short,
+		Text: words.Value(frac.FromFloat(s.Pattern().Tempo)), Rect: r[3]})
+	b.add(widget.Control{ID: idMirror, Kind: widget.Toggle, Label: w.Mirror.Label, Icon: widget.IconMirror, On: s.Mirror, Rect: r[4], Keys: "M"})
+	b.add(widget.Control{ID: idUndo, Label: w.Undo.Label, Icon: widget.IconUndo, Disabled: !s.CanUndo(), Rect: r[5], Keys: "Control+Z"})
+	b.add(widget.Control{ID: idRedo, Label: w.Redo.Label, Icon: widget.IconRedo, Disabled: !s.CanRedo(), Rect: r[6], Keys: "Control+Shift+Z"})
+}
+
+// speeds are the shares of the tempo at which the bench plays.
+var speeds = []float64{1, 0.5, 0.25}
+
+func speedText(v float64) string {
+	switch v {
+	case 0.5:
+		return "½×"
+	case 0.25:
+		return "¼×"
+	}
+	return "1×"
+}
+
+func (b *Bench) arrangeActions() {
+	w, s := &b.Words.Bench, b.Session
+	_, _, canCut := s.CutPlace()
+	r := spread(b.plan.actions, 4, 58, 62, 74, 54, 64, 62)
+	for i, a := range []struct {
+		id   string
+		name words.Named
+		icon widget.Icon
+		off  bool
+		keys string
+	}{
+		{idCut, w.Cut, widget.IconCut, !canCut && !s.Playing, "C"},
+		{idRejoin, w.Rejoin, widget.IconRejoin, !s.CanRejoin(), "J"},
+		{idBack, w.ThereBack, widget.IconThereBack, false, "B"},
+		{idFlip, w.Flip, widget.IconFlip, false, "F"},
+		{idRepeat, w.Repeat, widget.IconRepeat, false, "R"},
+		{idDelete, w.Delete, widget.IconDelete, !s.CanDelete(), "Delete"},
+	} {
+		c := widget.Control{ID: a.id, Label: a.name.Label, Caption: a.name.Short, Icon: a.icon, Rect: r[i], Disabled: a.off, Keys: a.keys}
+		if b.plan.actions.H < actionRow { // no room for a word under the drawing
+			c.Caption = ""
+		}
+		b.add(c)
+	}
+}
+
+func (b *Bench) arrangeSliders() {
+	w, p := &b.Words.Bench, b.Session.SelectedPiece()
+	b.addSlider(idArm, w.Arm, p.Arm, armReach, b.plan.arm)
+	b.addSlider(idProp, w.Prop, p.Prop, propReach, b.plan.prop)
+	b.add(widget.Control{ID: idLength, Label: w.Beats.Label, Caption: w.Beats.Short,
+		Text: words.Value(p.Length()), Rect: b.plan.length})
+}
+
+// addSlider adds a speed's slider with its value to the left and, where there
+// is room, a stepper at each end.
+func (b *Bench) addSlider(id string, name words.Named, v frac.Frac, reach float64, r display.Rect) {
+	w := &b.Words.Bench
+	r.Y, r.H = r.Y+(r.H-max(theme.Finger, min(r.H, 50)))/2, max(theme.Finger, min(r.H, 50))
+	value, rest := r.CutLeft(64)
+	b.add(widget.Control{ID: id + suffixType, Label: fmt.Sprintf(w.Type, name.Label), Caption: name.Short, Text: words.Value(v), Rect: value})
+	steppers := rest.W >= steppersFrom
+	if steppers {
+		var less display.Rect
+		less, rest = rest.CutLeft(theme.Finger)
+		b.add(widget.Control{ID: id + suffixLess, Label: fmt.Sprintf(w.Less, name.Label), Icon: widget.IconMinus, Rect: less})
+	}
+	var more display.Rect
+	if steppers {
+		more, rest = rest.CutRight(theme.Finger)
+	}
+	b.add(widget.Control{ID: id, Kind: widget.Slider, Label: name.Label, Rect: rest, Track: rest.Inset(16),
+		Value: v.Float(), Min: -reach, Max: reach, Step: speedStep, Catch: speedCatch,
+		Text: fmt.Sprintf(w.Turns, words.Value(v))})
+	if steppers {
+		b.add(widget.Control{ID: id + suffixMore, Label: fmt.Sprintf(w.More, name.Label), Icon: widget.IconPlus, Rect: more})
+	}
+}
+
+// steppersFrom is the width that a slider and its two steppers need; with
+// less, the slider's length counts for more.
+const steppersFrom = 240
+
+// pieceID names a piece's control.
+func pieceID(lane, i int) string { return fmt.Sprintf("piece-%d-%d", lane, i) }
+
+func (b *Bench) arrangeStrip() {
+	w, s := &b.Words.Bench, b.Session
+	round := s.Round()
+	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: b.plan.ruler,
+		Value: s.RoundBeat(), Max: round, Step: 1.0 / engine.CutGrid,
+		Text: fmt.Sprintf(w.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(round, 1e-9, 1_000_000)))}
+	ruler.Track = b.stripTrack(b.plan.ruler)
+	const mostMarks = 2000
+	for beat := 0.0; beat <= round && len(ruler.Marks) < mostMarks; beat++ {
+		ruler.Marks = append(ruler.Marks, beat)
+	}
+	b.add(ruler)
+	for i, t := range s.Tracks() {
+		b.arrangeLane(i, t, round)
+	}
+}
+
+// laneTag is the room at a lane's left for its letter.
+const laneTag = 24
+
+// stripTrack returns the part of a strip's row in which beats run.
+func (b *Bench) stripTrack(r display.Rect) display.Rect {
+	_, t := r.CutLeft(laneTag)
+	t.W -= 6
+	return t
+}
+
+func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
+	s := b.Session
+	track := b.stripTrack(b.plan.lanes[lane])
+	group := fmt.Sprintf(b.Words.Bench.LaneOf, b.Words.Side(t.Lane.Side))
+	x := track.X
+	for pos, i := range b.order(lane, len(t.Legs)) {
+		g := &t.Legs[i]
+		at := session.Select{Lane: lane, Piece: i}
+		f := s.Figure(at)
+		c := widget.Control{
+			ID: pieceID(lane, i), Kind: widget.Piece, Group: group, Lane: lane, Index: i,
+			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f),
+			Caption: b.Words.Name(f), Left: t.Lane.Side == engine.Left,
+			On:   s.Selected() == at,
+			Rect: display.Rect{X: x, Y: track.Y, W: track.W * g.Span / round, H: track.H},
+		}
+		x += c.Rect.W
+		if b.lift != nil && b.lift.lane == lane && pos == b.lift.to {
+			c.Rect.X = min(max(b.lift.x, track.X-c.Rect.W/2), track.X+track.W-c.Rect.W/2)
+		}
+		b.add(c)
+	}
+}

@@ -1,0 +1,164 @@
+// Package bench is the whole screen: it lays the controls out, turns intents
+// into session operations and draws everything as one display list. It needs
+// neither a window nor a browser; what only a browser can do it asks of a Host.
+package bench
+
+import (
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/face"
+	"whorlbench/sandbox/scene"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// Host is what the bench asks of the page around it.
+type Host interface {
+	// Announce says a text through the page's live region.
+	Announce(text string)
+	// Ask opens a question; its answer comes back through Bench.Answer.
+	Ask(q Question)
+	// Changed says that an edit is complete: the time to keep the work.
+	Changed()
+}
+
+// Question is a value to be typed.
+type Question struct {
+	ID    string // of the control
+	Label string
+	Value string
+	Hint  string
+	Note  string // a caution to be shown with it
+}
+
+// Bench is the instrument.
+type Bench struct {
+	Session *session.Session
+	Words   *words.Table
+
+	host     Host
+	faces    *face.Set
+	theme    *theme.Theme
+	frame    Frame
+	plan     plan
+	router   widget.Router
+	controls []widget.Control
+	intents  []widget.Intent
+	list     display.List
+	focus    string
+	lift     *lift
+	toast    toast
+	hint     bool
+	seen     seen
+}
+
+// Frame is the room that the bench has, in CSS pixels: the size of the page
+// and what is taken at its edges by the header and the screen's own shape.
+type Frame struct {
+	W, H                     float64
+	Top, Right, Bottom, Left float64
+}
+
+// seen is what the last announcement was about.
+type seen struct {
+	rev  int
+	sel  session.Select
+	said string
+}
+
+// toast is a short message over the stage.
+type toast struct {
+	text  string
+	until float64 // milliseconds
+}
+
+// toastTime is how long a message stays, in milliseconds.
+const toastTime = 4000
+
+// New returns a bench for a session.
+func New(s *session.Session, w *words.Table, faces *face.Set, host Host) *Bench {
+	b := &Bench{Session: s, Words: w, faces: faces, host: host, theme: &theme.Day}
+	b.seen = seen{rev: s.Revision(), sel: s.Selected()}
+	return b
+}
+
+// SetTheme chooses the palette.
+func (b *Bench) SetTheme(t *theme.Theme) { b.theme = t }
+
+// SetFrame says how much room there is.
+func (b *Bench) SetFrame(f Frame) { b.frame = f }
+
+// SetFocus says which control's twin has the keyboard, empty for none.
+func (b *Bench) SetFocus(id string) { b.focus = id }
+
+// ShowHint lets the first visitor's line be seen until the first act.
+func (b *Bench) ShowHint() { b.hint = true }
+
+// Zoom returns how many CSS pixels a bench pixel takes: more than one on a
+// screen that is seen from afar.
+func (b *Bench) Zoom() float64 { return b.plan.zoom }
+
+// Controls returns the controls as laid out last, in bench pixels.
+func (b *Bench) Controls() []widget.Control { return b.controls }
+
+// Pointers works the controls with pointer events in CSS pixels; now is in
+// milliseconds.
+func (b *Bench) Pointers(events []widget.Pointer, now float64) {
+	for _, ev := range events {
+		b.arrange()
+		ev.At = ev.At.Scale(1 / b.plan.zoom)
+		b.intents, _ = b.router.Handle(b.intents[:0], ev, b.controls)
+		for _, in := range b.intents {
+			b.Do(in, now)
+		}
+	}
+}
+
+// Step moves time on by seconds and returns whether the picture goes on
+// changing by itself.
+func (b *Bench) Step(seconds, now float64) (moving bool) {
+	if b.Session.Playing {
+		b.Session.Advance(seconds)
+	}
+	if b.toast.text != "" && now >= b.toast.until {
+		b.toast = toast{}
+	}
+	return b.Session.Playing
+}
+
+// NextChange returns when, in milliseconds, the picture changes by itself
+// though nothing moves; ok is false if it does not.
+func (b *Bench) NextChange() (at float64, ok bool) { return b.toast.until, b.toast.text != "" }
+
+// Draw returns everything that is to be seen, in bench pixels. The list is
+// the bench's own, good until the next call.
+func (b *Bench) Draw() *display.List {
+	b.arrange()
+	t := b.theme
+	l := &b.list
+	l.Reset(t.Ground)
+	l.FillRect(b.plan.stage, 0, t.Stage)
+	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage,
+		View: scene.Fit(b.Session.Tracks(), b.plan.stage, stageMargin, b.Session.Mirror)}
+	st.Draw(l, b.Session)
+	b.drawName(l)
+	b.drawStrip(l)
+	looks := widget.Looks{Theme: t, Faces: b.faces, Focus: b.focus, Pressed: b.pressed}
+	for i := range b.controls {
+		if b.controls[i].Kind != widget.Piece {
+			looks.Draw(l, &b.controls[i])
+		}
+	}
+	b.drawPieces(l, &looks)
+	b.drawPlayhead(l)
+	return l
+}
+
+func (b *Bench) pressed(id string) bool {
+	held, tap := b.router.Grabbed(id)
+	return held && (tap || b.lift == nil)
+}
+
+// stageMargin is the clear space round the widest reach, in pixels.
+const stageMargin = 26

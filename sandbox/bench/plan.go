@@ -1,0 +1,166 @@
+package bench
+
+import (
+	"math"
+
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/theme"
+)
+
+// plan is where everything stands, in bench pixels. Three screens are
+// designed: a phone upright, a phone on its side, and a desk; a projector is
+// a desk seen from afar.
+type plan struct {
+	zoom      float64
+	desk      bool
+	stage     display.Rect
+	name      display.Rect // what the piece in hand is, and when the whole closes
+	length    display.Rect // length of the piece in hand
+	transport display.Rect
+	actions   display.Rect
+	ruler     display.Rect
+	lanes     []display.Rect
+	arm, prop display.Rect
+	notes     display.Rect // desk: what the pattern's notes say
+}
+
+// Heights of rows, in bench pixels.
+const (
+	rowGap     = 6
+	edge       = 8
+	rulerRow   = 34
+	laneRow    = 46
+	actionRow  = 54
+	sliderRow  = 54
+	headRow    = 46
+	deskPanel  = 420
+	deskTool   = 56
+	sideHeight = 520 // lower than this, a screen lies on its side
+	phoneWidth = 700
+	deskWidth  = 1440
+	deskHeight = 900
+	mostZoom   = 1.5
+	valueWidth = 72 // of a value that can be typed
+)
+
+func newPlan(f Frame, lanes int) plan {
+	p := plan{zoom: 1}
+	desk := f.W >= phoneWidth && f.H >= sideHeight
+	if desk {
+		p.zoom = min(max(min(f.W/deskWidth, f.H/deskHeight), 1), mostZoom)
+	}
+	z := p.zoom
+	all := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
+	switch {
+	case desk && all.W >= 2*deskPanel:
+		p.planDesk(all, lanes)
+	case f.H < sideHeight && f.W > f.H:
+		p.planSide(all, lanes)
+	default:
+		p.planUpright(all, lanes)
+	}
+	return p
+}
+
+// row cuts a row off the lower edge, with the gap above it.
+func row(r *display.Rect, h float64) display.Rect {
+	out, rest := r.CutBottom(h)
+	_, rest = rest.CutBottom(rowGap)
+	*r = rest
+	return out
+}
+
+// planUpright gives one thumb everything: what is used most lies lowest.
+func (p *plan) planUpright(all display.Rect, lanes int) {
+	body := display.Rect{X: all.X + edge, Y: all.Y, W: all.W - 2*edge, H: all.H - edge}
+	p.prop = row(&body, sliderRow)
+	p.arm = row(&body, sliderRow)
+	p.actions = row(&body, actionRow)
+	p.strip(&body, lanes)
+	p.transport = row(&body, theme.Finger)
+	p.heading(row(&body, headRow))
+	p.stage = display.Rect{X: all.X, Y: all.Y, W: all.W, H: body.Y + body.H - all.Y}
+}
+
+// planSide puts the stage at the left, as square as the height allows.
+func (p *plan) planSide(all display.Rect, lanes int) {
+	side := min(all.H, all.W*0.4)
+	stage, rest := all.CutLeft(side)
+	p.stage = stage
+	body := display.Rect{X: rest.X + edge, Y: rest.Y + 2, W: rest.W - 2*edge, H: rest.H - 2 - edge/2}
+	if lanes == 1 { // room for two long sliders
+		p.prop = row(&body, theme.Finger)
+		p.arm = row(&body, theme.Finger)
+	} else {
+		sliders := row(&body, theme.Finger)
+		p.arm, p.prop = sliders.CutLeft((sliders.W - edge) / 2)
+		_, p.prop = p.prop.CutLeft(edge)
+	}
+	p.actions = row(&body, theme.Finger)
+	p.strip(&body, lanes)
+	p.transport = row(&body, theme.Finger)
+	p.heading(body)
+}
+
+// planDesk has the strip along the foot, a tool row over it, and what is
+// known of the piece in hand at the right.
+func (p *plan) planDesk(all display.Rect, lanes int) {
+	p.desk = true
+	body := display.Rect{X: all.X + 2*edge, Y: all.Y, W: all.W - 4*edge, H: all.H - 2*edge}
+	p.strip(&body, lanes)
+	tools := row(&body, deskTool)
+	const transport = 480
+	p.transport, p.actions = tools.CutLeft(transport)
+	_, p.actions = p.actions.CutLeft(3 * edge)
+	p.actions.W = min(p.actions.W, 660)
+	panel, stage := display.Rect{X: all.X, Y: body.Y, W: all.W - 2*edge, H: body.H}.CutRight(deskPanel)
+	p.stage = stage
+	panel = display.Rect{X: panel.X + 3*edge, Y: panel.Y + 2*edge, W: panel.W - 3*edge, H: panel.H - 2*edge}
+	head, panel := panel.CutTop(132)
+	p.heading(head)
+	_, panel = panel.CutTop(2 * edge)
+	p.arm, panel = panel.CutTop(sliderRow + 10)
+	_, panel = panel.CutTop(edge)
+	p.prop, panel = panel.CutTop(sliderRow + 10)
+	_, panel = panel.CutTop(edge)
+	p.length, panel = panel.CutTop(sliderRow)
+	p.length.W = valueWidth
+	_, p.notes = panel.CutTop(3 * edge)
+}
+
+// strip takes the ruler and the lanes.
+func (p *plan) strip(body *display.Rect, lanes int) {
+	p.lanes = make([]display.Rect, lanes)
+	for i := lanes - 1; i >= 0; i-- {
+		r, rest := body.CutBottom(laneRow)
+		*body = rest
+		p.lanes[i] = r
+	}
+	p.ruler = row(body, rulerRow)
+}
+
+func (p *plan) heading(r display.Rect) {
+	p.name = r
+	if p.desk {
+		return
+	}
+	p.length, p.name = r.CutRight(valueWidth)
+	p.length.H = min(p.length.H, headRow)
+}
+
+// spread lays n buttons in r side by side, widths in the given shares.
+func spread(r display.Rect, gap float64, shares ...float64) []display.Rect {
+	sum := 0.0
+	for _, s := range shares {
+		sum += s
+	}
+	room := r.W - gap*float64(len(shares)-1)
+	out := make([]display.Rect, len(shares))
+	x := r.X
+	for i, s := range shares {
+		w := math.Floor(room * s / sum)
+		out[i] = display.Rect{X: x, Y: r.Y, W: w, H: r.H}
+		x += w + gap
+	}
+	return out
+}

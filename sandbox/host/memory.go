@@ -1,0 +1,22 @@
+// Package host is the browser as the bench sees it: storage, dialogs, the
+// live region, the accessible twins and the pointers. Page talks to a real
+// page; Memory stands in for it in tests.
+package host
+
+import "whorlbench/sandbox/bench"
+
+// Memory is a host without a browser: it remembers what it was asked.
+type Memory struct {
+	Said    []string
+	Asked   []bench.Question
+	Changes int
+}
+
+// Announce remembers a text.
+func (m *Memory) Announce(text string) { m.Said = append(m.Said, text) }
+
+// Ask remembers a question.
+func (m *Memory) Ask(q bench.Question) { m.Asked = append(m.Asked, q) }
+
+// Changed counts complete edits.
+func (m *Memory) Changed() { m.Changes++ }

@@ -1,0 +1,115 @@
+//go:build js
+
+package host
+
+import (
+	"encoding/json"
+	"syscall/js"
+
+	"github.com/hajimehoshi/ebiten/v2"
+
+	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/widget"
+)
+
+// Page is the page's script, window.whorlbenchPage.
+type Page struct {
+	script js.Value
+	raw    []byte
+	twins  string
+	title  string
+
+	// OnChange is called when an edit is complete.
+	OnChange func()
+}
+
+// NewPage finds the page's script.
+func NewPage() *Page { return &Page{script: js.Global().Get("whorlbenchPage")} }
+
+// Announce says a text through the live region.
+func (p *Page) Announce(text string) { p.script.Call("announce", text) }
+
+// Ask opens a question.
+func (p *Page) Ask(q bench.Question) {
+	p.script.Call("ask", map[string]any{"id": q.ID, "label": q.Label, "value": q.Value, "hint": q.Hint, "note": q.Note})
+}
+
+// Changed says that an edit is complete.
+func (p *Page) Changed() {
+	if p.OnChange != nil {
+		p.OnChange()
+	}
+}
+
+// Pointers takes the pointer events that have come since the last call and
+// appends them to dst.
+func (p *Page) Pointers(dst []widget.Pointer) []widget.Pointer {
+	data := p.script.Call("takePointers")
+	n := data.Get("byteLength").Int()
+	if n == 0 {
+		return dst
+	}
+	if cap(p.raw) < n {
+		p.raw = make([]byte, n)
+	}
+	p.raw = p.raw[:n]
+	js.CopyBytesToGo(p.raw, data)
+	return DecodePointers(dst, p.raw)
+}
+
+// ShowTwins gives the page the controls, if they have changed.
+func (p *Page) ShowTwins(controls []widget.Control, zoom float64) {
+	if s := EncodeTwins(Twins(controls, zoom)); s != p.twins {
+		p.twins = s
+		p.script.Call("showTwins", s)
+	}
+}
+
+// ShowTitle gives the page the pattern's title, if it has changed.
+func (p *Page) ShowTitle(title string) {
+	if title != p.title {
+		p.title = title
+		p.script.Call("showTitle", title)
+	}
+}
+
+// Kept returns the text that Keep has stored, empty if there is none.
+func (p *Page) Kept() string { return p.script.Call("kept").String() }
+
+// Keep stores a text in the browser and reports whether it could.
+func (p *Page) Keep(text string) bool { return p.script.Call("keep", text).Bool() }
+
+// WakeAfter schedules a frame in some milliseconds.
+func (p *Page) WakeAfter(ms float64) { p.script.Call("wakeAfter", ms) }
+
+// Ready says that the bench can be used.
+func (p *Page) Ready() { p.script.Call("ready") }
+
+// Fail says that the program has to stop.
+func (p *Page) Fail(text string) { p.script.Call("fail", text) }
+
+// Frame is what the page says about the room for the bench.
+type Frame struct {
+	W, H                     float64
+	Top, Right, Bottom, Left float64
+	Night, Still, First      bool
+}
+
+// Frame reads the room for the bench, and what the person prefers.
+func (p *Page) Frame() (f Frame) {
+	_ = json.Unmarshal([]byte(p.script.Call("frame").String()), &f) // our own script wrote it
+	return f
+}
+
+// Serve gives the page's script the program's functions. Every call schedules
+// a frame.
+func (p *Page) Serve(functions map[string]func(args []js.Value) any) {
+	program := js.Global().Get("Object").New()
+	for name, f := range functions {
+		program.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any {
+			defer ebiten.ScheduleFrame()
+			return f(args)
+		}))
+	}
+	js.Global().Set("whorlbenchProgram", program)
+}

@@ -1,0 +1,317 @@
+// Package paint turns a display list into pixels.
+//
+// The mesh is built here, without a window: every mark becomes triangles with
+// a feathered edge, letters become quads into an atlas, and all share one
+// texture, so that a whole frame is one draw call.
+package paint
+
+import (
+	"image/color"
+	"math"
+
+	"whorlbench/sandbox/display"
+)
+
+// Vertex is a corner of a triangle: device pixels, the place in the atlas,
+// and a colour with its opacity multiplied in.
+type Vertex struct {
+	X, Y, U, V float32
+	R, G, B, A float32
+}
+
+// feather is the width in device pixels over which an edge fades out.
+const feather = 1.0
+
+// maxVertices is what one draw call takes with 16-bit indices.
+const maxVertices = 1<<16 - 1
+
+// Mesh is a display list as triangles, in batches of at most maxVertices.
+// Its slices are reused.
+type Mesh struct {
+	Vertices []Vertex
+	Indices  []uint16
+	Batches  []Batch
+
+	atlas *Atlas
+	scale float64
+	clean []display.Pt // scratch: a line's points without doubles
+	alpha []float32
+	ring  []display.Pt // scratch: outlines
+}
+
+// Batch is one draw call's part of the mesh: its indices count from FirstVertex.
+type Batch struct{ FirstVertex, FirstIndex, EndVertex, EndIndex int }
+
+// NewMesh returns a mesh whose letters come from atlas.
+func NewMesh(atlas *Atlas) *Mesh { return &Mesh{atlas: atlas} }
+
+// Build fills the mesh from l at scale device pixels a CSS pixel.
+func (m *Mesh) Build(l *display.List, scale float64) {
+	m.Vertices, m.Indices, m.Batches = m.Vertices[:0], m.Indices[:0], append(m.Batches[:0], Batch{})
+	m.scale = scale
+	for _, k := range l.Marks {
+		switch k.Kind {
+		case display.FillRect:
+			m.convex(m.rounded(k.Rect, k.Radius), k.Color)
+		case display.StrokeRect:
+			m.outline(m.rounded(k.Rect.Inset(k.Width/2), k.Radius-k.Width/2), k.Width*scale, k.Color)
+		case display.Disc:
+			m.convex(m.circle(k.At, k.Radius), k.Color)
+		case display.Ring:
+			m.outline(m.circle(k.At, k.Radius), k.Width*scale, k.Color)
+		case display.Poly:
+			m.ring = m.ring[:0]
+			for _, p := range l.Of(k) {
+				m.ring = append(m.ring, p.Scale(scale))
+			}
+			m.convex(m.ring, k.Color)
+		case display.Line:
+			m.line(l, k)
+		case display.Text:
+			m.text(k)
+		}
+	}
+	b := &m.Batches[len(m.Batches)-1]
+	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
+}
+
+// room makes sure that n more vertices fit into the batch.
+func (m *Mesh) room(n int) {
+	b := &m.Batches[len(m.Batches)-1]
+	if len(m.Vertices)+n-b.FirstVertex <= maxVertices {
+		return
+	}
+	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
+	m.Batches = append(m.Batches, Batch{FirstVertex: len(m.Vertices), FirstIndex: len(m.Indices)})
+}
+
+func (m *Mesh) base() uint16 {
+	return uint16(len(m.Vertices) - m.Batches[len(m.Batches)-1].FirstVertex)
+}
+
+// ink is a colour multiplied by its opacity.
+type ink struct{ r, g, b, a float32 }
+
+func inkOf(c color.NRGBA) ink {
+	a := float32(c.A) / 255
+	return ink{float32(c.R) / 255 * a, float32(c.G) / 255 * a, float32(c.B) / 255 * a, a}
+}
+
+func (m *Mesh) vertex(p display.Pt, k ink, alpha float32) {
+	u, v := m.atlas.White()
+	m.Vertices = append(m.Vertices, Vertex{float32(p.X), float32(p.Y), u, v, k.r * alpha, k.g * alpha, k.b * alpha, k.a * alpha})
+}
+
+// circle returns an outline in device pixels, with enough corners that none
+// can be seen.
+func (m *Mesh) circle(at display.Pt, radius float64) []display.Pt {
+	r := radius * m.scale
+	n := int(min(max(8, math.Ceil(math.Pi*math.Sqrt(r)*2)), 256))
+	m.ring = m.ring[:0]
+	for i := range n {
+		s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		m.ring = append(m.ring, display.Pt{X: at.X*m.scale + r*c, Y: at.Y*m.scale + r*s})
+	}
+	return m.ring
+}
+
+// rounded returns the outline of a rectangle with rounded corners, in device
+// pixels, straight edges on whole pixels where corners allow.
+func (m *Mesh) rounded(r display.Rect, radius float64) []display.Pt {
+	k := m.scale
+	x0, y0, x1, y1 := r.X*k, r.Y*k, (r.X+r.W)*k, (r.Y+r.H)*k
+	rad := min(max(radius*k, 0), (x1-x0)/2, (y1-y0)/2)
+	m.ring = m.ring[:0]
+	if rad < 0.5 {
+		return append(m.ring, display.Pt{X: x0, Y: y0}, display.Pt{X: x1, Y: y0}, display.Pt{X: x1, Y: y1}, display.Pt{X: x0, Y: y1})
+	}
+	n := int(min(max(3, math.Ceil(math.Sqrt(rad)*1.5)), 32))
+	for q, c := range [4]display.Pt{{X: x1 - rad, Y: y1 - rad}, {X: x0 + rad, Y: y1 - rad}, {X: x0 + rad, Y: y0 + rad}, {X: x1 - rad, Y: y0 + rad}} {
+		for i := 0; i <= n; i++ {
+			s, cos := math.Sincos(math.Pi / 2 * (float64(q) + float64(i)/float64(n)))
+			m.ring = append(m.ring, display.Pt{X: c.X + rad*cos, Y: c.Y + rad*s})
+		}
+	}
+	return m.ring
+}
+
+// convex fills a convex outline, feathered half inside and half outside.
+func (m *Mesh) convex(pts []display.Pt, c color.NRGBA) {
+	n := len(pts)
+	if n < 3 {
+		return
+	}
+	m.room(2 * n)
+	first, k := m.base(), inkOf(c)
+	side := 1.0
+	if area(pts) < 0 {
+		side = -1
+	}
+	for i, p := range pts {
+		out := m.corner(pts[(i+n-1)%n], p, pts[(i+1)%n]).Scale(side * feather / 2)
+		m.vertex(p.Sub(out), k, 1)
+		m.vertex(p.Add(out), k, 0)
+	}
+	for i := 2; i < n; i++ {
+		m.Indices = append(m.Indices, first, first+uint16(2*i-2), first+uint16(2*i))
+	}
+	for i := range n {
+		a, b := first+uint16(2*i), first+uint16(2*((i+1)%n))
+		m.Indices = append(m.Indices, a, b, a+1, b, b+1, a+1)
+	}
+}
+
+func area(pts []display.Pt) float64 {
+	sum := 0.0
+	for i, p := range pts {
+		q := pts[(i+1)%len(pts)]
+		sum += p.X*q.Y - q.X*p.Y
+	}
+	return sum
+}
+
+// corner returns the outward normal at p of an outline run in the positive
+// sense, lengthened so that offset edges keep their distance, up to twice.
+func (m *Mesh) corner(prev, p, next display.Pt) display.Pt {
+	a, b := normal(prev, p), normal(p, next)
+	sum := a.Add(b)
+	l2 := sum.X*sum.X + sum.Y*sum.Y
+	if l2 < 1 { // more than 120° of turn: do not let the corner run away
+		return a
+	}
+	return sum.Scale(2 / l2)
+}
+
+func normal(a, b display.Pt) display.Pt {
+	d := b.Sub(a)
+	l := d.Len()
+	if l == 0 {
+		return display.Pt{}
+	}
+	return display.Pt{X: d.Y / l, Y: -d.X / l}
+}
+
+// outline strokes a closed outline given in device pixels.
+func (m *Mesh) outline(pts []display.Pt, width float64, c color.NRGBA) {
+	m.alpha = m.alpha[:0]
+	m.strip(pts, m.alpha, width, inkOf(c), true)
+}
+
+// cornerLimit is the cosine of the turn beyond which a line is drawn as two
+// lines with round ends rather than with a mitre.
+const cornerLimit = 0.5
+
+// line strokes an open or closed line, breaking it at sharp corners.
+func (m *Mesh) line(l *display.List, k display.Mark) {
+	m.clean, m.alpha = m.clean[:0], m.alpha[:0]
+	for i, p := range l.Of(k) {
+		q := p.Scale(m.scale)
+		if n := len(m.clean); n > 0 && q.Sub(m.clean[n-1]).Len() < 0.05 {
+			continue
+		}
+		m.clean = append(m.clean, q)
+		if k.Fade {
+			m.alpha = append(m.alpha, l.Alpha[k.First+i])
+		}
+	}
+	pts, width, in := m.clean, k.Width*m.scale, inkOf(k.Color)
+	if k.Closed {
+		m.strip(pts, m.alpha, width, in, true)
+		return
+	}
+	start := 0
+	for i := 1; i < len(pts); i++ {
+		if i+1 < len(pts) && !sharp(pts[i-1], pts[i], pts[i+1]) {
+			continue
+		}
+		var al []float32
+		if k.Fade {
+			al = m.alpha[start : i+1]
+		}
+		m.strip(pts[start:i+1], al, width, in, false)
+		start = i
+	}
+}
+
+func sharp(a, b, c display.Pt) bool {
+	u, v := b.Sub(a), c.Sub(b)
+	return u.X*v.X+u.Y*v.Y < cornerLimit*u.Len()*v.Len()
+}
+
+// strip is a ribbon along pts: per point four vertices, the outer two clear.
+// Open ribbons end round enough: their last cross-section is feathered too.
+func (m *Mesh) strip(pts []display.Pt, alpha []float32, width float64, k ink, closed bool) {
+	n := len(pts)
+	if n < 2 {
+		return
+	}
+	thin := float32(1)
+	if width < 1 { // thinner than a pixel: as wide as one, but paler
+		thin, width = float32(width), 1
+	}
+	inner, outer := (width-feather)/2, (width+feather)/2
+	at := func(i int) float32 {
+		if len(alpha) == 0 {
+			return thin
+		}
+		return alpha[i] * thin
+	}
+	// Long lines are cut so that no part outgrows a batch.
+	const most = 8000
+	for from := 0; from < n-1 || (closed && from < n); from += most {
+		to := min(from+most, n-1)
+		if closed {
+			to = min(from+most, n)
+		}
+		m.room(4 * (to - from + 1))
+		first := m.base()
+		for i := from; i <= to; i++ {
+			j := i % n
+			p := pts[j]
+			var side display.Pt
+			switch {
+			case closed:
+				side = m.corner(pts[(j+n-1)%n], p, pts[(j+1)%n])
+			case j == 0:
+				side = normal(p, pts[1])
+			case j == n-1:
+				side = normal(pts[n-2], p)
+			default:
+				side = m.corner(pts[j-1], p, pts[j+1])
+			}
+			a := at(j)
+			m.vertex(p.Add(side.Scale(outer)), k, 0)
+			m.vertex(p.Add(side.Scale(inner)), k, a)
+			m.vertex(p.Sub(side.Scale(inner)), k, a)
+			m.vertex(p.Sub(side.Scale(outer)), k, 0)
+		}
+		for i := range uint16(to - from) {
+			a, b := first+4*i, first+4*i+4
+			for s := range uint16(3) {
+				m.Indices = append(m.Indices, a+s, b+s, a+s+1, b+s, b+s+1, a+s+1)
+			}
+		}
+	}
+}
+
+// text lays letters out from the pen's place, each on a whole device pixel
+// down and a quarter of one across.
+func (m *Mesh) text(k display.Mark) {
+	in := inkOf(k.Color)
+	x, y := k.At.X*m.scale, math.Round(k.At.Y*m.scale)
+	size := k.Size * m.scale
+	for _, r := range k.Text {
+		if g, ok := m.atlas.Glyph(r, k.Bold, size, x-math.Floor(x)); ok {
+			m.room(4)
+			first := m.base()
+			x0, y0 := float32(math.Floor(x))+float32(g.Off.X), float32(y)+float32(g.Off.Y)
+			w, h := float32(g.In.Dx()), float32(g.In.Dy())
+			u, v := float32(g.In.Min.X), float32(g.In.Min.Y)
+			for _, c := range [4][2]float32{{0, 0}, {1, 0}, {0, 1}, {1, 1}} {
+				m.Vertices = append(m.Vertices, Vertex{x0 + c[0]*w, y0 + c[1]*h, u + c[0]*w, v + c[1]*h, in.r, in.g, in.b, in.a})
+			}
+			m.Indices = append(m.Indices, first, first+1, first+2, first+1, first+3, first+2)
+		}
+		x += m.atlas.faces.Advance(r, k.Bold) * size
+	}
+}

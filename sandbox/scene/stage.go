@@ -1,0 +1,189 @@
+package scene
+
+import (
+	"image/color"
+	"math/cmplx"
+
+	"whorlbench/engine"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/face"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/words"
+)
+
+// Stage draws the pattern: the performer, hand paths, trails, the piece in
+// hand as a slice of its whole elementary pattern, and hands, arms, tethers
+// and heads at the playhead.
+type Stage struct {
+	Theme *theme.Theme
+	Faces *face.Set
+	Words *words.Table
+	View  View
+	Area  display.Rect
+}
+
+// Draw adds the stage to l.
+func (st *Stage) Draw(l *display.List, s *session.Session) {
+	st.performer(l, s)
+	for _, t := range s.Tracks() {
+		st.handPath(l, t)
+	}
+	sel := s.Selected()
+	st.whole(l, s, sel)
+	for _, t := range s.Tracks() {
+		st.trail(l, t, s)
+	}
+	st.slice(l, s, sel)
+	for _, t := range s.Tracks() {
+		st.moving(l, t, s)
+	}
+}
+
+func (st *Stage) ink(t *engine.Track) color.NRGBA { return st.Theme.Of(t.Lane.Side == engine.Left) }
+
+// performer sketches head and shoulders and the middle lines, so that a
+// learner sees up, down and sides.
+func (st *Stage) performer(l *display.List, s *session.Session) {
+	v, hair := st.View, st.Theme.Hair
+	o := v.Origin
+	reach := min(st.Area.W, st.Area.H) / 2
+	l.Segment(display.Pt{X: o.X - reach, Y: o.Y}, display.Pt{X: o.X + reach, Y: o.Y}, 1, hair)
+	l.Segment(display.Pt{X: o.X, Y: o.Y - reach}, display.Pt{X: o.X, Y: o.Y + reach}, 1, hair)
+	half := s.Pattern().Performer.Shoulders / 2
+	if len(s.Tracks()) > 0 && s.Tracks()[0].Lane.Plane != engine.Wall {
+		return
+	}
+	a, b := v.ToScreen(complex(-half, 0)), v.ToScreen(complex(half, 0))
+	l.Segment(a, b, 5, hair)
+	l.Ring(v.ToScreen(complex(0, half*1.15)), half*0.55*v.Scale, 3, hair)
+}
+
+// handPath draws where the hand goes, over one round.
+func (st *Stage) handPath(l *display.List, t *engine.Track) {
+	c := display.Mix(st.Theme.Stage, st.Theme.Muted, 0.55)
+	begun := false
+	Trail(t, 0, t.Beats, func(p engine.Point, _ float64, broken bool) {
+		if broken || !begun {
+			l.BeginLine(1.25, c, false)
+			begun = true
+		}
+		l.To(st.View.ToScreen(p.Hand), 1)
+	})
+}
+
+// whole draws the elementary pattern of which the piece in hand is a slice,
+// pale.
+func (st *Stage) whole(l *display.List, s *session.Session, sel session.Select) {
+	t := s.Tracks()[sel.Lane]
+	w := t.Legs[sel.Piece].Whole()
+	turned := st.turned(s, sel)
+	c := display.Mix(st.Theme.Stage, st.ink(t), 0.38)
+	l.BeginLine(1.5, c, false)
+	n := WholePoints(w)
+	for k := 0; k <= n; k++ {
+		p := w.Point(float64(k) / float64(n))
+		l.To(st.View.ToScreen(p.Hand+(p.Head-p.Hand)*turned), 1)
+	}
+}
+
+// turned returns by which the prop of the selected lane is turned in the
+// round that the playhead is in, as a unit complex number.
+func (st *Stage) turned(s *session.Session, sel session.Select) complex128 {
+	t := s.Tracks()[sel.Lane]
+	round, _, _ := t.Locate(s.Beat())
+	a, b := t.PointAt(0, 0, 0), t.PointAt(round, 0, 0)
+	z := (b.Head - b.Hand) / (a.Head - a.Hand)
+	return z / complex(cmplx.Abs(z), 0)
+}
+
+// trail draws where the head has been over the last round, fading with age.
+func (st *Stage) trail(l *display.List, t *engine.Track, s *session.Session) {
+	now, c := s.Beat(), st.ink(t)
+	strong := 0.95
+	if !s.Playing {
+		strong = 0.45 // paused, the slice in hand is what counts
+	}
+	begun := false
+	Trail(t, now-t.Beats, now, func(p engine.Point, beat float64, broken bool) {
+		if broken || !begun {
+			l.BeginLine(3, c, true)
+			begun = true
+		}
+		young := 1 - (now-beat)/t.Beats
+		l.To(st.View.ToScreen(p.Head), float32(strong*(0.06+0.94*young*young)))
+	})
+}
+
+// slice draws the part that the piece in hand keeps of its elementary
+// pattern, in full ink, with its two cut ends marked.
+func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) {
+	t := s.Tracks()[sel.Lane]
+	g := &t.Legs[sel.Piece]
+	round, _, _ := t.Locate(s.Beat())
+	width, c := 3.5, st.ink(t)
+	if s.Playing {
+		width, c = 2, display.Clear(c, 0.55)
+	}
+	n := legPoints(g, mostPoints)
+	l.BeginLine(width, c, false)
+	for k := 0; k <= n; k++ {
+		l.To(st.View.ToScreen(t.PointAt(round, sel.Piece, float64(k)/float64(n)).Head), 1)
+	}
+	for _, u := range []float64{0, 1} {
+		st.cutEnd(l, t.AtPiece(round, sel.Piece, u), st.ink(t))
+	}
+}
+
+// cutEnd marks an end of a slice by a bar across the curve, or across the
+// prop where the head stands still.
+func (st *Stage) cutEnd(l *display.List, at engine.State, c color.NRGBA) {
+	dir := at.HeadVel
+	if cmplx.Abs(dir) < 1e-9 {
+		dir = (at.Head - at.Hand) * 1i
+	}
+	if dir == 0 {
+		return
+	}
+	across := dir / complex(cmplx.Abs(dir), 0) * 1i
+	const half = 7 // px
+	d := across * complex(half/st.View.Scale, 0)
+	l.Segment(st.View.ToScreen(at.Head-d), st.View.ToScreen(at.Head+d), 4.5, st.Theme.Stage)
+	l.Segment(st.View.ToScreen(at.Head-d), st.View.ToScreen(at.Head+d), 2, c)
+}
+
+// moving draws arm, hand, tether and head at the playhead. The right hand is
+// a disc, the left a ring, so that they differ without their hue.
+func (st *Stage) moving(l *display.List, t *engine.Track, s *session.Session) {
+	at := t.At(s.Beat())
+	v, c, th := st.View, st.ink(t), st.Theme
+	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
+	side := 1.0
+	if t.Lane.Side == engine.Right {
+		side = -1
+	}
+	if t.Lane.Plane == engine.Wall {
+		shoulder := v.ToScreen(complex(side*s.Pattern().Performer.Shoulders/2, 0))
+		l.Segment(shoulder, hand, 5, display.Clear(th.Muted, 0.4))
+	}
+	l.Segment(hand, head, 2.25, th.Ink)
+	if t.Lane.Side == engine.Right {
+		l.Disc(hand, 6, c)
+		l.Disc(head, 10, c)
+	} else {
+		l.Disc(hand, 6, th.Stage)
+		l.Ring(hand, 5, 3, c)
+		l.Disc(head, 10, th.Stage)
+		l.Ring(head, 8.5, 4, c)
+	}
+	letter := st.Words.Letter(t.Lane.Side)
+	// The letter stands beside the hand, away from the tether.
+	away := hand.Sub(head)
+	if n := away.Len(); n > 0 {
+		away = away.Scale(15 / n)
+	} else {
+		away = display.Pt{Y: -15}
+	}
+	w := st.Faces.Width(letter, 12, true)
+	l.Text(hand.Add(away).Add(display.Pt{X: -w / 2, Y: 4}), 12, true, th.Ink, letter)
+}

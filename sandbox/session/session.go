@@ -1,0 +1,356 @@
+// Package session is the work in hand: the open pattern, what is selected,
+// where the playhead stands, and how to undo. It knows no drawing and no
+// browser.
+package session
+
+import (
+	"errors"
+	"math"
+
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+	"whorlbench/engine/naming"
+	"whorlbench/presets"
+)
+
+// Select is the piece in hand.
+type Select struct{ Lane, Piece int }
+
+// Session is the state of the bench that lasts beyond a frame.
+type Session struct {
+	pattern engine.Pattern
+	sel     Select
+	undo    []moment
+	redo    []moment
+	held    *moment // before the drag that is going on
+	rev     int
+
+	tracks  []*engine.Track
+	figures [][]naming.Figure
+
+	beat    float64 // of the playhead, from 0
+	Playing bool
+	Speed   float64 // share of the tempo at which it plays, > 0
+	Mirror  bool    // the stage shows what a mirror would
+}
+
+// moment is what undo brings back.
+type moment struct {
+	pattern engine.Pattern
+	sel     Select
+}
+
+// New returns a session with p open.
+func New(p engine.Pattern) *Session {
+	s := &Session{Speed: 1}
+	s.show(moment{pattern: p})
+	return s
+}
+
+func (s *Session) now() moment { return moment{s.pattern, s.sel} }
+
+// show makes m what is seen and takes stock of it.
+func (s *Session) show(m moment) {
+	s.pattern, s.sel = m.pattern, m.sel
+	s.clampSelection()
+	s.rev++
+	s.tracks = s.tracks[:0:0]
+	s.figures = s.figures[:0:0]
+	for _, l := range s.pattern.Lanes {
+		t := engine.NewTrack(l)
+		s.tracks = append(s.tracks, t)
+		names := make([]naming.Figure, len(t.Legs))
+		for i := range t.Legs {
+			names[i] = naming.Of(&t.Legs[i])
+		}
+		s.figures = append(s.figures, names)
+	}
+}
+
+func (s *Session) clampSelection() {
+	s.sel.Lane = min(max(s.sel.Lane, 0), len(s.pattern.Lanes)-1)
+	s.sel.Piece = min(max(s.sel.Piece, 0), len(s.pattern.Lanes[s.sel.Lane].Pieces)-1)
+}
+
+// Pattern returns the open pattern; the caller does not change it.
+func (s *Session) Pattern() engine.Pattern { return s.pattern }
+
+// Revision changes whenever the pattern does.
+func (s *Session) Revision() int { return s.rev }
+
+// Tracks returns the lanes made ready, in the pattern's order.
+func (s *Session) Tracks() []*engine.Track { return s.tracks }
+
+// Figure returns what a piece is a slice of.
+func (s *Session) Figure(at Select) naming.Figure { return s.figures[at.Lane][at.Piece] }
+
+// Selected returns the piece in hand.
+func (s *Session) Selected() Select { return s.sel }
+
+// Select takes a piece in hand.
+func (s *Session) Select(at Select) {
+	s.sel = at
+	s.clampSelection()
+}
+
+// SelectedPiece returns the piece in hand as written.
+func (s *Session) SelectedPiece() engine.Piece {
+	return s.pattern.Lanes[s.sel.Lane].Pieces[s.sel.Piece]
+}
+
+// Round returns the length in beats of the longest lane's round.
+func (s *Session) Round() float64 {
+	longest := 0.0
+	for _, t := range s.tracks {
+		longest = math.Max(longest, t.Beats)
+	}
+	return longest
+}
+
+// Beat returns where the playhead stands, in beats from the start.
+func (s *Session) Beat() float64 { return s.beat }
+
+// RoundBeat returns where the playhead stands in the longest lane's round.
+func (s *Session) RoundBeat() float64 {
+	r := s.Round()
+	b := math.Mod(s.beat, r)
+	if b < 0 {
+		b += r
+	}
+	return b
+}
+
+// farBeat bounds the playhead of a pattern that never closes, so that beats
+// keep their sub-frame accuracy: 2²⁰ beats leave 2⁻³² of one.
+const farBeat = 1 << 20
+
+// Advance moves the playhead on by seconds of real time.
+func (s *Session) Advance(seconds float64) {
+	s.beat += seconds * s.Speed * s.pattern.Tempo / 60
+	limit := farBeat * s.Round()
+	if c, ok := engine.ClosingTime(s.tracks...); ok && c.Float() < limit {
+		limit = c.Float()
+	}
+	if s.beat >= limit {
+		s.beat = math.Mod(s.beat, limit)
+	}
+}
+
+// Seek puts the playhead at a beat of the round it is in; the beat is within
+// [0, Round], and the very end is shown as the end, not as the next start.
+func (s *Session) Seek(beat float64) {
+	r := s.Round()
+	beat = math.Min(math.Max(beat, 0), r)
+	s.beat = math.Floor(s.beat/r)*r + math.Min(beat, math.Nextafter(r, 0))
+}
+
+// ToStart puts the playhead at the very beginning.
+func (s *Session) ToStart() { s.beat = 0 }
+
+// ErrUnwritable says that an edit was refused because a file could not hold
+// its result.
+var ErrUnwritable = errors.New("the result could not be saved")
+
+// edit shows a new pattern, with undo.
+func (s *Session) edit(p engine.Pattern, sel Select) error {
+	if err := presets.Validate(p); err != nil {
+		return errors.Join(ErrUnwritable, err)
+	}
+	s.Release()
+	s.undo = append(s.undo, s.now())
+	s.redo = nil
+	s.show(moment{p, sel})
+	return nil
+}
+
+// lane edits the lane in hand.
+func (s *Session) lane(sel Select, change func(engine.Lane) (engine.Lane, error)) error {
+	l, err := change(s.pattern.Lanes[s.sel.Lane])
+	if err != nil {
+		return err
+	}
+	return s.edit(s.pattern.WithLane(s.sel.Lane, l), sel)
+}
+
+// CanUndo reports whether there is something to undo.
+func (s *Session) CanUndo() bool { return len(s.undo) > 0 }
+
+// CanRedo reports whether there is something to redo.
+func (s *Session) CanRedo() bool { return len(s.redo) > 0 }
+
+// Undo goes back by one edit.
+func (s *Session) Undo() bool { return s.back(&s.undo, &s.redo) }
+
+// Redo goes forward again.
+func (s *Session) Redo() bool { return s.back(&s.redo, &s.undo) }
+
+func (s *Session) back(from, to *[]moment) bool {
+	s.Release()
+	n := len(*from)
+	if n == 0 {
+		return false
+	}
+	m := (*from)[n-1]
+	*from = (*from)[:n-1]
+	*to = append(*to, s.now())
+	s.show(m)
+	return true
+}
+
+// Hold begins a drag: until Release, Try shows changes without piling them
+// up for undo.
+func (s *Session) Hold() {
+	s.Release()
+	m := s.now()
+	s.held = &m
+}
+
+// Try shows a change of the piece in hand while it is held; outside a drag
+// it is an edit of its own.
+func (s *Session) Try(change func(engine.Piece) engine.Piece) error {
+	sel := s.sel
+	l, err := s.pattern.Lanes[sel.Lane].Replace(sel.Piece, change(s.SelectedPiece()))
+	if err != nil {
+		return err
+	}
+	p := s.pattern.WithLane(sel.Lane, l)
+	if p.Equal(s.pattern) {
+		return nil
+	}
+	if s.held == nil {
+		return s.edit(p, sel)
+	}
+	s.show(moment{p, sel})
+	return nil
+}
+
+// Release ends a drag; all of it is undone at once.
+func (s *Session) Release() {
+	if s.held == nil {
+		return
+	}
+	before := *s.held
+	s.held = nil
+	if !before.pattern.Equal(s.pattern) {
+		s.undo = append(s.undo, before)
+		s.redo = nil
+	}
+}
+
+// Holding reports whether a drag is going on.
+func (s *Session) Holding() bool { return s.held != nil }
+
+// Open shows another pattern; the one before can be brought back by undo.
+func (s *Session) Open(p engine.Pattern) error {
+	if err := s.edit(p, s.sel); err != nil {
+		return err
+	}
+	s.Select(Select{Lane: len(p.Lanes) - 1})
+	s.beat = 0
+	return nil
+}
+
+// SetTempo changes the tempo, in beats a minute.
+func (s *Session) SetTempo(bpm float64) error {
+	p := s.pattern
+	p.Tempo = bpm
+	return s.edit(p, s.sel)
+}
+
+// Rename changes title and notes.
+func (s *Session) Rename(title, notes string) error {
+	p := s.pattern
+	p.Title, p.Notes = title, notes
+	if p.Equal(s.pattern) {
+		return nil
+	}
+	return s.edit(p, s.sel)
+}
+
+// CutPlace says where Cut would cut: the piece under the playhead on the lane
+// in hand, and the beat from that piece's beginning; ok is false at a seam.
+func (s *Session) CutPlace() (piece int, at frac.Frac, ok bool) {
+	const near = 1.0 / 12 // beats
+	t := s.tracks[s.sel.Lane]
+	_, piece, u := t.Locate(s.beat)
+	at = t.SnapCut(piece, u, near)
+	return piece, at, at.Sign() > 0 && at.Less(t.Legs[piece].Piece.Length())
+}
+
+// Cut divides the piece under the playhead on the lane in hand and takes the
+// later half in hand.
+func (s *Session) Cut() error {
+	piece, at, _ := s.CutPlace()
+	return s.lane(Select{s.sel.Lane, piece + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Cut(piece, at) })
+}
+
+// rejoinAt returns the first of the two pieces that Rejoin would make one:
+// the piece in hand with the next or, failing that, with the one before.
+func (s *Session) rejoinAt() (int, bool) {
+	l := s.pattern.Lanes[s.sel.Lane]
+	for _, i := range []int{s.sel.Piece, s.sel.Piece - 1} {
+		if l.CanRejoin(i) {
+			return i, true
+		}
+	}
+	return s.sel.Piece, false
+}
+
+// CanRejoin reports whether the piece in hand continues into a neighbour.
+func (s *Session) CanRejoin() bool {
+	_, ok := s.rejoinAt()
+	return ok
+}
+
+// Rejoin makes the piece in hand and a neighbour one.
+func (s *Session) Rejoin() error {
+	i, ok := s.rejoinAt()
+	if !ok {
+		return engine.ErrNotOne
+	}
+	return s.lane(Select{s.sel.Lane, i}, func(l engine.Lane) (engine.Lane, error) { return l.Rejoin(i) })
+}
+
+// Move makes the piece in hand piece j of its lane.
+func (s *Session) Move(j int) error {
+	i := s.sel.Piece
+	if i == j {
+		return nil
+	}
+	return s.lane(Select{s.sel.Lane, j}, func(l engine.Lane) (engine.Lane, error) { return l.Move(i, j) })
+}
+
+// ThereAndBack puts the way back after the piece in hand.
+func (s *Session) ThereAndBack() error {
+	i := s.sel.Piece
+	return s.lane(Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.ThereAndBack(i) })
+}
+
+// Flip lets the piece in hand sweep the other way.
+func (s *Session) Flip() error {
+	i := s.sel.Piece
+	return s.lane(s.sel, func(l engine.Lane) (engine.Lane, error) { return l.Flip(i) })
+}
+
+// Repeat puts a copy after the piece in hand.
+func (s *Session) Repeat() error {
+	i := s.sel.Piece
+	return s.lane(Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Repeat(i) })
+}
+
+// Delete takes the piece in hand out.
+func (s *Session) Delete() error {
+	i := s.sel.Piece
+	return s.lane(Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+}
+
+// CanDelete reports whether the lane in hand has a piece to spare.
+func (s *Session) CanDelete() bool { return len(s.pattern.Lanes[s.sel.Lane].Pieces) > 1 }
+
+// SetBeats changes the length of the piece in hand: the kept time, in beats.
+func (s *Session) SetBeats(kept frac.Frac) error {
+	return s.Try(func(p engine.Piece) engine.Piece {
+		p.Beats = kept.Div(p.Kept())
+		return p
+	})
+}

@@ -1,0 +1,76 @@
+// Package widget holds the instrument's controls: each is declared once, as
+// plain data, and serves two presentations, the drawn one and its accessible
+// twin. The router turns pointers into intents; looks turn controls into marks.
+package widget
+
+import (
+	"math"
+
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/theme"
+)
+
+// Kind is a sort of control.
+type Kind uint8
+
+// The sorts of control.
+const (
+	Button Kind = iota // pressed once
+	Toggle             // on or off
+	Slider             // a value between two ends
+	Ruler              // the playhead's slider, along the strip
+	Piece              // a piece on the strip: chosen by a tap, carried by a drag
+)
+
+// Control is one control as it is now.
+type Control struct {
+	ID       string
+	Kind     Kind
+	Label    string // what it is called, in full
+	Caption  string // what is written on it
+	Icon     Icon
+	Rect     display.Rect
+	Track    display.Rect // slider, ruler: where its value runs, left to right
+	Value    float64
+	Min, Max float64
+	Step     float64
+	Catch    float64 // slider: how near a whole number the value is caught
+	Text     string  // how the value reads
+	Keys     string  // shortcut, as aria-keyshortcuts writes it
+	Group    string  // what it belongs to, such as a lane
+	On       bool
+	Disabled bool
+	Left     bool // a piece of the left hand
+	Lane     int
+	Index    int
+	Marks    []float64 // ruler: labelled values
+}
+
+// Hit returns where the control is touched: at least a finger's size.
+func (c *Control) Hit() display.Rect {
+	if c.Kind == Piece {
+		return c.Rect // neighbours share their edges
+	}
+	return c.Rect.AtLeast(theme.Finger, theme.Finger)
+}
+
+// At returns where along the track a value is shown.
+func (c *Control) At(v float64) float64 {
+	return c.Track.X + c.Track.W*(v-c.Min)/(c.Max-c.Min)
+}
+
+// ValueAt returns the value shown at x: within the ends, caught by a near
+// whole number, else on a whole step from the lower end.
+func (c *Control) ValueAt(x float64) float64 {
+	v := c.Min + (c.Max-c.Min)*(x-c.Track.X)/c.Track.W
+	v = min(max(v, c.Min), c.Max)
+	if whole := math.Round(v); c.Catch > 0 && math.Abs(v-whole) <= c.Catch {
+		return whole + 0
+	}
+	if c.Step > 0 {
+		// Steps are counted, not summed, so that 0.1·3 reads as 0.3.
+		per := math.Round(1 / c.Step)
+		v = math.Round(v*per) / per
+	}
+	return min(max(v, c.Min), c.Max) + 0
+}

@@ -1,0 +1,170 @@
+// Package bundle makes the folder that the bench is served from. The same
+// sources give the same bytes, and a file that has not changed since the last
+// build is not packed again.
+package bundle
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"whorlbench/sandbox/words"
+)
+
+// The names of the files that do not come from the page's folder under the
+// same name.
+const (
+	WasmName     = "whorlbench.wasm"
+	WasmExecName = "wasm_exec.js"
+	IndexName    = "index.html"
+	ManifestName = "build.json"
+)
+
+// Options say what to build.
+type Options struct {
+	Package string      // Go main package of the program
+	Pages   string      // folder with index.html and the page's other files
+	Out     string      // folder to make
+	Words   words.Table // for index.html
+	Brotli  int         // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
+}
+
+// plainFiles are the endings of the page's files that are taken as they are.
+var plainFiles = []string{".js", ".css", ".svg", ".png", ".webmanifest"}
+
+// Build makes the folder o.Out anew. The new one takes the old one's place
+// only when it is whole; on an error the old one stays.
+func Build(ctx context.Context, o Options) (Manifest, error) {
+	if err := mayReplace(o.Out); err != nil {
+		return Manifest{}, err
+	}
+	parent := filepath.Dir(o.Out)
+	if err := os.MkdirAll(parent, 0o755); err != nil {
+		return Manifest{}, err
+	}
+	// Beside the old one, so that it is one rename away.
+	next, err := os.MkdirTemp(parent, ".dist-*")
+	if err != nil {
+		return Manifest{}, err
+	}
+	defer os.RemoveAll(next)
+	if err := os.Chmod(next, 0o755); err != nil {
+		return Manifest{}, err
+	}
+	m, err := fill(ctx, next, o)
+	if err != nil {
+		return Manifest{}, err
+	}
+	return m, swap(next, o.Out)
+}
+
+// fill makes every file of a build in dir.
+func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
+	if err := Compile(ctx, o.Package, filepath.Join(dir, WasmName)); err != nil {
+		return Manifest{}, err
+	}
+	if err := copyWasmExec(ctx, filepath.Join(dir, WasmExecName)); err != nil {
+		return Manifest{}, err
+	}
+	if err := copyPlain(o.Pages, dir); err != nil {
+		return Manifest{}, err
+	}
+	m, err := writeIndex(dir, o)
+	if err != nil {
+		return Manifest{}, err
+	}
+	if err := pack(ctx, dir, o.Out, &m, o.Brotli); err != nil {
+		return Manifest{}, err
+	}
+	return m, m.write(filepath.Join(dir, ManifestName))
+}
+
+func copyPlain(from, to string) error {
+	entries, err := os.ReadDir(from)
+	if err != nil {
+		return err
+	}
+	for _, e := range entries {
+		name := e.Name()
+		if !e.Type().IsRegular() || name[0] == '.' || !slices.Contains(plainFiles, filepath.Ext(name)) {
+			continue
+		}
+		if err := copyFile(filepath.Join(from, name), filepath.Join(to, name)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func copyFile(from, to string) error {
+	data, err := os.ReadFile(from)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(to, data, 0o644)
+}
+
+// writeIndex renders the page and surveys the folder, which is otherwise
+// whole. The page is rendered twice: the version that stands in it is made of
+// everything, the page without a version included.
+func writeIndex(dir string, o Options) (Manifest, error) {
+	info, err := os.Stat(filepath.Join(dir, WasmName))
+	if err != nil {
+		return Manifest{}, err
+	}
+	data := Page{Words: o.Words, WasmSize: info.Size()}
+	from, to := filepath.Join(o.Pages, IndexName), filepath.Join(dir, IndexName)
+	if err := renderFile(from, to, data); err != nil {
+		return Manifest{}, err
+	}
+	before, err := survey(dir)
+	if err != nil {
+		return Manifest{}, err
+	}
+	data.Version = before.Version
+	if err := renderFile(from, to, data); err != nil {
+		return Manifest{}, err
+	}
+	m, err := survey(dir)
+	m.Version = before.Version
+	return m, err
+}
+
+// mayReplace keeps a mistyped -o from wiping a folder that no build made.
+func mayReplace(dir string) error {
+	entries, err := os.ReadDir(dir)
+	if errors.Is(err, fs.ErrNotExist) || err == nil && len(entries) == 0 {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	if _, err := os.Stat(filepath.Join(dir, ManifestName)); err != nil {
+		return fmt.Errorf("%s holds files but no %s, so no build made it; it is left alone", dir, ManifestName)
+	}
+	return nil
+}
+
+// swap puts the folder next in the place of out.
+func swap(next, out string) error {
+	old := next + "-old"
+	err := os.Rename(out, old)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return err
+	}
+	if err := os.Rename(next, out); err != nil {
+		return errors.Join(err, os.Rename(old, out))
+	}
+	return os.RemoveAll(old)
+}
+
+func hash(data []byte) string {
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:])
+}

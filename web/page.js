@@ -1,0 +1,401 @@
+// The page round the bench: it loads the program, hands it the pointers, holds
+// the controls' accessible twins and the paperwork (dialogs, files, storage).
+
+const $ = (id) => document.getElementById(id);
+const bench = $("bench");
+const program = () => window.whorlbenchProgram;
+const storeKey = "whorlbench.pattern.1";
+const themeKey = "whorlbench.theme";
+
+// ---- storage: a page may be forbidden to keep anything ----
+
+function read(key) {
+  try { return localStorage.getItem(key) ?? ""; } catch { return ""; }
+}
+function write(key, text) {
+  try { localStorage.setItem(key, text); return true; } catch { return false; }
+}
+
+// ---- pointers: every event with its own time, coalesced moves too ----
+
+let queue = [];
+const phases = { pointerdown: 0, pointermove: 1, pointerup: 2, pointercancel: 3 };
+const held = new Set();
+
+function push(e, phase) {
+  queue.push(e.pointerId, phase, e.clientX, e.clientY, e.timeStamp);
+}
+function pointer(e) {
+  const phase = phases[e.type];
+  if (phase === 0) {
+    if (e.button !== 0) return;
+    held.add(e.pointerId);
+    bench.setPointerCapture(e.pointerId);
+    document.activeElement?.blur();
+  } else if (!held.has(e.pointerId)) {
+    return;
+  } else if (phase > 1) {
+    held.delete(e.pointerId);
+  }
+  const parts = phase === 1 && e.getCoalescedEvents ? e.getCoalescedEvents() : [];
+  if (parts.length) parts.forEach((p) => push(p, phase));
+  else push(e, phase);
+  program()?.wake();
+}
+for (const type of Object.keys(phases)) bench.addEventListener(type, pointer);
+bench.addEventListener("contextmenu", (e) => e.preventDefault());
+
+// ---- twins: one real element a control, kept in the program's order ----
+
+const twins = new Map();
+const groups = new Map();
+let twinsHold = null; // the twin whose own key has moved the focus
+
+function makeTwin(t) {
+  const el = document.createElement(t.kind === "slider" ? "input" : "button");
+  if (t.kind === "slider") {
+    el.type = "range";
+    el.addEventListener("input", () => program().act(t.id, "set", el.valueAsNumber));
+  } else {
+    el.type = "button";
+    el.addEventListener("click", () => el.ariaDisabled !== "true" && program().act(t.id, "press", 0));
+  }
+  el.dataset.id = t.id;
+  el.addEventListener("focus", () => program().focus(el.matches(":focus-visible") ? t.id : ""));
+  el.addEventListener("blur", () => program().focus(""));
+  return el;
+}
+
+function groupFor(name) {
+  if (!name) return bench;
+  let g = groups.get(name);
+  if (!g) {
+    g = document.createElement("div");
+    g.setAttribute("role", "group");
+    g.setAttribute("aria-label", name);
+    groups.set(name, g);
+  }
+  return g;
+}
+
+function attribute(el, name, value) {
+  if (value === null || value === "") el.removeAttribute(name);
+  else if (el.getAttribute(name) !== String(value)) el.setAttribute(name, value);
+}
+
+function showTwins(json) {
+  const list = JSON.parse(json);
+  const seen = new Set();
+  const next = new Map(); // container -> where the next twin belongs
+  const place = (parent, el) => {
+    const before = next.has(parent) ? next.get(parent) : parent.firstElementChild;
+    if (before === el) next.set(parent, el.nextElementSibling);
+    else { parent.insertBefore(el, before); next.set(parent, before); }
+  };
+  const focused = document.activeElement;
+  for (const t of list) {
+    let el = twins.get(t.id);
+    if (!el) twins.set(t.id, (el = makeTwin(t)));
+    seen.add(t.id);
+    attribute(el, "aria-label", t.label);
+    attribute(el, "aria-keyshortcuts", t.keys ?? "");
+    attribute(el, "aria-disabled", t.disabled ? "true" : null);
+    if (t.kind === "slider") {
+      attribute(el, "min", t.min);
+      attribute(el, "max", t.max);
+      attribute(el, "step", "any");
+      el.dataset.step = t.step;
+      if (el.valueAsNumber !== t.value) el.value = t.value;
+      attribute(el, "aria-valuetext", t.text);
+    }
+    if (t.kind === "toggle" || t.kind === "piece") attribute(el, "aria-pressed", t.on);
+    if (t.kind === "piece") el.dataset.index = t.index;
+    const [x, y, w, h] = t.rect;
+    el.style.left = x + "px"; el.style.top = y + "px"; el.style.width = w + "px"; el.style.height = h + "px";
+    const parent = groupFor(t.group);
+    if (parent !== bench && !seen.has(parent)) { seen.add(parent); place(bench, parent); }
+    place(parent, el);
+  }
+  for (const [id, el] of twins) if (!seen.has(id)) { el.remove(); twins.delete(id); }
+  for (const [name, g] of groups) if (!seen.has(g)) { g.remove(); groups.delete(name); }
+  if (twinsHold && twins.get(twinsHold)) twins.get(twinsHold).focus();
+  else if (focused?.dataset?.id && focused !== document.activeElement && focused.isConnected) focused.focus();
+  twinsHold = null;
+}
+
+// ---- keys ----
+
+const stepKeys = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 4, PageDown: -4 };
+const keyStep = 0.25; // of a turn a cycle, and of a beat
+
+function sliderKey(e, el) {
+  const id = el.dataset.id;
+  const low = Number(el.min), high = Number(el.max);
+  let v = el.valueAsNumber;
+  if (e.key === "Home") v = low;
+  else if (e.key === "End") v = high;
+  else if (e.key in stepKeys) {
+    const step = e.shiftKey ? Number(el.dataset.step) : keyStep;
+    v = Math.round((v + stepKeys[e.key] * step) / step) * step;
+  } else return false;
+  program().act(id, "set", Math.min(Math.max(v, low), high));
+  return true;
+}
+
+function pieceKey(e, el) {
+  const by = { ArrowLeft: -1, ArrowRight: 1 }[e.key];
+  if (!by) return false;
+  const [lane, index] = el.dataset.id.split("-").slice(1).map(Number);
+  const other = `piece-${lane}-${index + by}`;
+  if (!twins.has(other)) return true;
+  twinsHold = other;
+  program().act(e.altKey ? el.dataset.id : other, e.altKey ? "set" : "press", index + by);
+  return true;
+}
+
+const shortcuts = {
+  c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete", Home: "start",
+};
+
+function benchKey(e) {
+  const ctrl = e.ctrlKey || e.metaKey;
+  if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
+  if (ctrl && e.key.toLowerCase() === "y") return press("redo");
+  if (ctrl && e.key.toLowerCase() === "s") { save(); return true; }
+  if (ctrl || e.altKey) return false;
+  if (e.key === " ") return press("play");
+  const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
+  if (id) return press(id);
+  if (e.key === "ArrowLeft" || e.key === "ArrowRight") {
+    const el = twins.get("playhead");
+    return el ? sliderKey(e, el) : false;
+  }
+  return false;
+}
+function press(id) {
+  const el = twins.get(id);
+  if (el && el.ariaDisabled !== "true") program().act(id, "press", 0);
+  return true;
+}
+
+document.addEventListener("keydown", (e) => {
+  if (!program() || document.querySelector("dialog[open]")) return;
+  const el = e.target;
+  let done = false;
+  if (el.dataset?.id) {
+    if (el.type === "range") done = sliderKey(e, el);
+    else if (el.dataset.id.startsWith("piece-")) done = pieceKey(e, el);
+    if (!done && (e.key === " " || e.key === "Enter") && el.type !== "range") return; // the button's own
+  } else if (el.closest?.("header")) {
+    return;
+  }
+  if (done || benchKey(e)) e.preventDefault();
+});
+
+// ---- dialogs ----
+
+function show(id) {
+  const d = $(id);
+  if (!d.open) d.showModal();
+}
+for (const b of document.querySelectorAll("[data-close]")) b.addEventListener("click", () => b.closest("dialog").close());
+for (const d of document.querySelectorAll("dialog")) {
+  d.addEventListener("click", (e) => e.target === d && d.close()); // a tap beside it
+}
+
+$("title").addEventListener("click", () => {
+  const about = program().about();
+  $("names-title").value = about.title;
+  $("names-notes").value = about.notes;
+  $("names-refused").textContent = "";
+  show("names");
+});
+$("names").querySelector("form").addEventListener("submit", (e) => {
+  const refused = program().rename($("names-title").value, $("names-notes").value);
+  if (refused) { e.preventDefault(); $("names-refused").textContent = refused; }
+});
+
+$("show-patterns").addEventListener("click", () => {
+  const items = program().library().map((p) => {
+    const b = document.createElement("button");
+    b.type = "button";
+    const title = document.createElement("b");
+    title.textContent = p.title;
+    const notes = document.createElement("span");
+    notes.textContent = p.notes;
+    b.append(title, notes);
+    b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
+    const li = document.createElement("li");
+    li.append(b);
+    return li;
+  });
+  $("patterns-list").replaceChildren(...items);
+  show("patterns");
+});
+$("show-more").addEventListener("click", () => show("more"));
+
+let asked = "";
+$("ask").querySelector("form").addEventListener("submit", (e) => {
+  const refused = program().answer(asked, $("ask-value").value);
+  if (refused) { e.preventDefault(); $("ask-refused").textContent = refused; $("ask-value").select(); }
+});
+
+function problem(lines) {
+  if (!lines) return;
+  $("problem-lines").textContent = lines;
+  show("problem");
+}
+
+// ---- files ----
+
+async function openFile(file) {
+  for (const d of document.querySelectorAll("dialog[open]")) d.close();
+  try {
+    problem(program().open(file.name, new Uint8Array(await file.arrayBuffer())));
+  } catch (err) {
+    problem(`${file.name}: ${err.message}`);
+  }
+}
+for (const b of document.querySelectorAll(".choose-file")) b.addEventListener("click", () => $("file").click());
+$("file").addEventListener("change", () => {
+  const file = $("file").files[0];
+  $("file").value = "";
+  if (file) openFile(file);
+});
+addEventListener("dragover", (e) => { e.preventDefault(); $("drop").hidden = false; });
+addEventListener("dragleave", (e) => { if (!e.relatedTarget) $("drop").hidden = true; });
+addEventListener("drop", (e) => {
+  e.preventDefault();
+  $("drop").hidden = true;
+  if (program() && e.dataTransfer.files[0]) openFile(e.dataTransfer.files[0]);
+});
+
+function save() {
+  const file = program().save();
+  if (file.error) { problem(file.error); return; }
+  const a = document.createElement("a");
+  a.href = URL.createObjectURL(new Blob([file.text], { type: "application/toml" }));
+  a.download = file.name;
+  a.click();
+  setTimeout(() => URL.revokeObjectURL(a.href), 10000);
+}
+$("save").addEventListener("click", save);
+
+// ---- colours and room ----
+
+const dark = matchMedia("(prefers-color-scheme: dark)");
+const still = matchMedia("(prefers-reduced-motion: reduce)");
+
+function isNight() {
+  const chosen = read(themeKey);
+  return chosen === "night" || (chosen !== "day" && dark.matches);
+}
+function applyTheme() {
+  document.documentElement.classList.toggle("night", isNight());
+  program()?.resize();
+}
+$("theme").value = read(themeKey) || "auto";
+$("theme").addEventListener("change", () => { write(themeKey, $("theme").value); applyTheme(); });
+dark.addEventListener("change", applyTheme);
+addEventListener("resize", () => program()?.resize());
+
+// Safe areas are told by CSS alone, so an element measures them.
+const probe = document.createElement("div");
+probe.className = "probe";
+document.body.append(probe);
+
+function frame() {
+  const s = getComputedStyle(probe);
+  return JSON.stringify({
+    W: document.body.clientWidth, H: document.body.clientHeight,
+    Top: $("head").offsetHeight, Right: parseFloat(s.paddingRight) || 0,
+    Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
+    Night: isNight(), Still: still.matches,
+  });
+}
+
+// ---- what the program asks of the page ----
+
+let waking = 0;
+window.whorlbenchPage = {
+  takePointers() {
+    const out = new Uint8Array(new Float64Array(queue).buffer);
+    queue = [];
+    return out;
+  },
+  showTwins,
+  showTitle(text) { $("title-text").textContent = text; document.title = text; },
+  announce(text) { $("live").textContent = text; },
+  ask(q) {
+    asked = q.id;
+    $("ask-label").textContent = q.label;
+    $("ask-hint").textContent = q.hint;
+    $("ask-note").textContent = q.note;
+    $("ask-value").value = q.value;
+    $("ask-refused").textContent = "";
+    show("ask");
+    $("ask-value").select();
+  },
+  kept: () => read(storeKey),
+  keep: (text) => write(storeKey, text),
+  wakeAfter(ms) { clearTimeout(waking); waking = setTimeout(() => program().wake(), ms); },
+  frame,
+  ready() {
+    const canvas = document.querySelector("canvas");
+    canvas.tabIndex = -1; // the bench above it has the keyboard
+    canvas.setAttribute("aria-hidden", "true");
+    $("head").inert = false;
+    $("loading").hidden = true;
+    document.documentElement.dataset.state = "ready";
+  },
+  fail: (text) => trouble("stopped", text),
+};
+
+// ---- loading ----
+
+function trouble(when, detail) {
+  $("loading").hidden = true;
+  $("trouble").hidden = false;
+  for (const p of document.querySelectorAll("#trouble [data-when]")) p.hidden = p.dataset.when !== when;
+  $("trouble-detail").textContent = detail ?? "";
+  document.documentElement.dataset.state = "trouble";
+}
+$("retry").addEventListener("click", () => location.reload());
+
+// fetchCounting passes the program's bytes on and shows how many have come;
+// what is counted is what has been unpacked.
+async function fetchCounting(url, total) {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
+  let got = 0;
+  const counted = answer.body.pipeThrough(new TransformStream({
+    transform(chunk, out) {
+      got += chunk.byteLength;
+      $("loading-bar").value = total ? Math.min(got / total, 1) : 0;
+      out.enqueue(chunk);
+    },
+  }));
+  return new Response(counted, { headers: { "Content-Type": "application/wasm" } });
+}
+
+async function load() {
+  applyTheme();
+  if (typeof WebAssembly !== "object") return trouble("wasm");
+  if (!document.createElement("canvas").getContext("webgl2")) return trouble("webgl");
+  let instance;
+  const go = new Go();
+  try {
+    const { wasm, wasmSize } = document.body.dataset;
+    const answer = await fetchCounting(wasm, Number(wasmSize));
+    ({ instance } = await WebAssembly.instantiateStreaming(answer, go.importObject));
+  } catch (err) {
+    return trouble("load", err.message);
+  }
+  try {
+    await go.run(instance);
+    if (document.documentElement.dataset.state !== "trouble") trouble("stopped");
+  } catch (err) {
+    trouble("stopped", err.message);
+  }
+}
+load();
