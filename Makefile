@@ -4,6 +4,8 @@
 GO   ?= go
 ADDR ?= 127.0.0.1:8377
 DIST ?= web/dist
+# Nothing needs git: a copy of the sources builds as well as a clone.
+export GOFLAGS ?= -buildvcs=false
 # The fuzz target and for how long.
 FUZZ     ?= FuzzDecode
 FUZZTIME ?= 60s

@@ -36,6 +36,30 @@ func TestSample(t *testing.T) {
 	}
 }
 
+// TestSampleAtAHair: beats a hair to either side of a seam, also of a piece so
+// short that rounding shows in it.
+func TestSampleAtAHair(t *testing.T) {
+	l := lengths("1", "1/1000000", "4/3")
+	for i := range l.Pieces {
+		l.Pieces[i].ArmAt = engine.Some(engine.Degrees(100 * i))
+	}
+	track := engine.NewTrack(l)
+	for round := range 1000 {
+		for _, start := range track.Starts() {
+			seam := float64(round)*track.Beats + start.Float()
+			for _, off := range []float64{-1e-9, -1e-12, -1e-15, 0, 1e-15, 1e-12, 1e-9} {
+				beat := seam * (1 + off)
+				dst := make([]engine.Point, 2)
+				track.Sample(dst, beat-0.5, 0.5) // the seam is looked up, not come upon
+				want := track.At(beat - 0.5 + 0.5)
+				if got := dst[1]; cmplx.Abs(got.Hand-want.Hand) > 1e-6 || cmplx.Abs(got.Head-want.Head) > 1e-6 {
+					t.Fatalf("Sample at %v = %v, want %v, %v", beat, got, want.Hand, want.Head)
+				}
+			}
+		}
+	}
+}
+
 // cap4 is a lane of four pieces as a trail of one round needs it.
 func cap4() *engine.Track {
 	return engine.NewTrack(lane(0.6, 90,

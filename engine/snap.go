@@ -21,6 +21,7 @@ const (
 // the share u of its kept time falls: on a petal tip, a quarter turn of the
 // arm or a whole beat of the lane if one lies within near beats (the nearest
 // of them; on a tie the tip, then the quarter), else on the lane's 1/48 beat.
+// Near a seam that may be the seam or lie beyond it, where Cut refuses.
 func (t *Track) SnapCut(i int, u, near float64) frac.Frac {
 	g := &t.Legs[i]
 	want := u * g.Span
@@ -49,9 +50,11 @@ func (t *Track) SnapCut(i int, u, near float64) frac.Frac {
 }
 
 // tips returns the shares of the kept time at which the prop points along
-// the arm, on a round path: the petal tips.
+// the arm, on a round path: the petal tips. Where arm or prop stays, or both
+// turn alike, there are no petals.
 func (g *Leg) tips() []float64 {
-	if !g.path.IsRound() || g.Piece.Swing != 0 {
+	p := g.Piece
+	if !g.path.IsRound() || p.Swing != 0 || p.Arm.IsZero() || p.Prop.IsZero() || p.Prop.Equal(p.Arm) {
 		return nil
 	}
 	return crossings(func(u float64) float64 {
@@ -63,7 +66,7 @@ func (g *Leg) tips() []float64 {
 // quarters returns the shares of the kept time at which the arm passes a
 // quarter turn.
 func (g *Leg) quarters() []float64 {
-	if g.path.IsPoint() {
+	if g.path.IsPoint() || g.Piece.Arm.IsZero() {
 		return nil
 	}
 	return crossings(func(u float64) float64 {

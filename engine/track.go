@@ -303,12 +303,6 @@ func (t *Track) stayAt(beat float64) stay {
 	return s
 }
 
-// shareAt is the leg's, but for the limits, which a beat that belongs here
-// cannot pass by more than rounding.
-func (s *stay) shareAt(beat float64) float64 {
-	return (beat - s.base - s.leg.Start) / s.leg.Span
-}
-
 // Sample fills dst with hand and head at len(dst) beats, evenly from `from`
 // in steps of step. It allocates nothing, but where the prop's turns a round
 // have a denominator of 2³¹ or more.
@@ -318,8 +312,9 @@ func (t *Track) Sample(dst []Point, from, step float64) {
 		beat := from + float64(k)*step
 		if beat < s.from || beat >= s.to {
 			s = t.stayAt(beat)
+			beat = max(beat, s.from) // a hair before the seam is the seam
 		}
-		dst[k] = s.leg.point(s.shareAt(beat), s.turned)
+		dst[k] = s.leg.point((beat-s.base-s.leg.Start)/s.leg.Span, s.turned)
 	}
 }
 

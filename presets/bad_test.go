@@ -62,6 +62,7 @@ var badFiles = []struct {
 	{"only a byte order mark", "\uFEFF", "x.toml:1:1: the file is empty"},
 	{"zero byte", "format = 1\n\x00", "x.toml:2:1: not a text file: a zero byte"},
 	{"not UTF-8", "title = \"\u00e9\xff\"", "x.toml:1:11: not a text file: byte 0xFF is not UTF-8"},
+	{"not UTF-8 behind a mark for it", "title = \"\uFFFD\xff\"", "x.toml:1:11: not a text file: byte 0xFF is not UTF-8"},
 	{"UTF-16", "\xff\xfef\x00o\x00", "x.toml:1:1: not a text file: byte 0xFF is not UTF-8"},
 	{"prose", "Once round and back again", "x.toml:1:6: not TOML: expected '=' after key"},
 	{"cut off in a value", "format = 1\ntempo = ", "x.toml:2:8: not TOML: expected value, not end of input"},
@@ -157,6 +158,7 @@ var badFiles = []struct {
 	{"a piece that is a text", "format = 1\ntitle = \"T\"\ntempo = 90\nhand = [{side = \"left\", piece = [\"arm\"]}]\n", at(4, 34, `key "hand.piece" in hand 1, piece 1`) + `found the text "arm", allowed a table`},
 	{"a piece in one bracket", "format = 1\ntitle = \"T\"\ntempo = 90\n[[hand]]\nside = \"left\"\n[hand.piece]\narm = 1\n", at(6, 1, `key "hand.piece" in hand 1`) + "found a table, allowed 1 to 10000 tables [[hand.piece]]"},
 	{"10,001 pieces", file{}.String() + strings.Repeat("[[hand.piece]]\n", 10_000), at(8, 1, `key "hand.piece" in hand 1`) + "found 10001, allowed 1 to 10000 tables [[hand.piece]]"},
+	{"tables in pieces too many", file{}.String() + strings.Repeat("[[hand.piece]]\n[hand.piece.x]\n", 10_005), at(8, 1, `key "hand.piece" in hand 1`) + "found 10006, allowed 1 to 10000 tables [[hand.piece]]"},
 	{"half a million pieces", file{}.String() + strings.Repeat("[[hand.piece]]\n", 500_000), at(8, 1, `key "hand.piece" in hand 1`) + "found 500001, allowed 1 to 10000 tables [[hand.piece]]"},
 	{"a million pieces in one line", "format = 1\ntitle = \"T\"\ntempo = 90\nhand = [{side = \"left\", piece = [" + strings.Repeat("{},", 1_000_000) + "]}]\n", at(4, 33, `key "hand.piece" in hand 1`) + "found 1000000, allowed 1 to 10000 tables [[hand.piece]]"},
 
@@ -273,6 +275,36 @@ func TestDecodeListsTwenty(t *testing.T) {
 		}
 	}
 	if got, want := all[20].Error(), "x.toml:32:1: and 30 more from here on"; got != want {
+		t.Errorf("last problem = %s, want %s", got, want)
+	}
+}
+
+// TestDecodeListsFirst holds that the twenty that are listed are the first in
+// the file, in whatever order they are found.
+func TestDecodeListsFirst(t *testing.T) {
+	var b strings.Builder
+	for i := range 15 {
+		fmt.Fprintf(&b, "r%02d = 1\n", i)
+	}
+	b.WriteString(file{}.String())
+	for i := range 30 {
+		fmt.Fprintf(&b, "p%02d = 1\n", i)
+	}
+	_, err := presets.Decode("x.toml", []byte(b.String()))
+	var all presets.Errors
+	if !errors.As(err, &all) || len(all) != 21 {
+		t.Fatalf("Decode() = %v, want 21 lines", err)
+	}
+	for i, e := range all[:20] {
+		want, line := fmt.Sprintf("r%02d", i), 1+i
+		if i >= 15 {
+			want, line = fmt.Sprintf("hand.piece.p%02d", i-15), 12+i
+		}
+		if e.Key != want || e.Line != line {
+			t.Errorf("problem %d: %s in line %d, want %s in line %d", i+1, e.Key, e.Line, want, line)
+		}
+	}
+	if got, want := all[20].Error(), "x.toml:32:1: and 25 more from here on"; got != want {
 		t.Errorf("last problem = %s, want %s", got, want)
 	}
 }

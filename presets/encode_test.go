@@ -218,9 +218,9 @@ func TestEncodeTooLarge(t *testing.T) {
 			l.Pieces = append(l.Pieces, *q)
 		}
 	})
-	// 10,000 times [[hand.piece]] and its line ends, 16 bytes, and four keys
-	// with numbers of 302 characters, 9 + 10 + 12 + 11 more; 42 before them.
-	const want = "the file has 12570056 bytes, allowed at most 8388608"
+	// 60 bytes, then 10,000 times 16 for [[hand.piece]] in its lines and four
+	// keys with numbers of 302 characters and 7, 8, 10 and 9 more.
+	const want = "the file has 12580060 bytes, allowed at most 8388608"
 	if data, err := presets.Encode(p); data != nil || err == nil || err.Error() != want {
 		t.Errorf("Encode() = %d bytes, %v, want none and %s", len(data), err, want)
 	}

@@ -7,26 +7,39 @@ import (
 	"fmt"
 	"syscall/js"
 
+	"github.com/hajimehoshi/ebiten/v2"
+
 	"whorlbench/presets"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
 )
 
 // functions are what the page's script can ask of the program. Each returns
-// at once; texts it returns are in the person's language.
+// at once; texts it returns are in the person's language. What changes
+// something to be seen asks for a frame; what only tells does not.
 func (a *app) functions() map[string]func(args []js.Value) any {
-	return map[string]func(args []js.Value) any{
-		"wake":    func([]js.Value) any { return nil },
-		"resize":  func([]js.Value) any { a.resize(); return nil },
-		"act":     a.act,
-		"focus":   func(args []js.Value) any { a.bench.SetFocus(args[0].String()); return nil },
-		"answer":  func(args []js.Value) any { return a.bench.Answer(args[0].String(), args[1].String(), a.now()) },
-		"open":    a.open,
+	type function = func(args []js.Value) any
+	seen := func(f function) function {
+		return func(args []js.Value) any {
+			ebiten.ScheduleFrame()
+			return f(args)
+		}
+	}
+	return map[string]function{
+		"wake":   seen(func([]js.Value) any { return nil }),
+		"resize": seen(func([]js.Value) any { a.resize(); return nil }),
+		"act":    seen(a.act),
+		"focus":  seen(func(args []js.Value) any { a.bench.SetFocus(args[0].String()); return nil }),
+		"answer": seen(func(args []js.Value) any {
+			return a.bench.Answer(args[0].String(), args[1].String(), a.now())
+		}),
+		"open":    seen(a.open),
+		"pick":    seen(a.pick),
+		"rename":  seen(a.rename),
+		"saved":   seen(a.saved),
 		"library": a.library,
-		"pick":    a.pick,
-		"save":    a.save,
+		"file":    a.file,
 		"about":   a.about,
-		"rename":  a.rename,
 		"drawn":   func([]js.Value) any { return a.drawn },
 	}
 }
@@ -91,16 +104,20 @@ func (a *app) pick(args []js.Value) any {
 	return ""
 }
 
-// save() returns the open pattern as a file, or what stands in the way.
-func (a *app) save([]js.Value) any {
+// file() returns the open pattern as a file, or what stands in the way.
+func (a *app) file([]js.Value) any {
 	p := a.bench.Session.Pattern()
 	data, err := presets.Encode(p)
 	if err != nil {
 		return map[string]any{"error": fmt.Sprintf(words.English.Page.NotSaved, err)}
 	}
-	name := words.FileName(p.Title) + ".toml"
-	a.bench.Say(fmt.Sprintf(words.English.Page.Saved, name), a.now())
-	return map[string]any{"name": name, "text": string(data)}
+	return map[string]any{"name": words.FileName(p.Title) + ".toml", "text": string(data)}
+}
+
+// saved(name) says that the page has given the file out.
+func (a *app) saved(args []js.Value) any {
+	a.bench.Say(fmt.Sprintf(words.English.Page.Saved, args[0].String()), a.now())
+	return nil
 }
 
 // about() returns title and notes.

@@ -271,12 +271,13 @@ addEventListener("drop", (e) => {
 });
 
 function save() {
-  const file = program().save();
+  const file = program().file();
   if (file.error) { problem(file.error); return; }
   const a = document.createElement("a");
   a.href = URL.createObjectURL(new Blob([file.text], { type: "application/toml" }));
   a.download = file.name;
   a.click();
+  program().saved(file.name);
   setTimeout(() => URL.revokeObjectURL(a.href), 10000);
 }
 $("save").addEventListener("click", save);

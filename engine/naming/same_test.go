@@ -109,7 +109,13 @@ func TestNameStays(t *testing.T) {
 				t.Fatalf("%s: %q, was %q; lane %+v", test.name, text(test.got), text(was), p.Lanes[0])
 			}
 			// A tip within half a degree of either end is written as 0.
-			if was.HasTip && tipsApart(was, test.got, test.tip) > 0.5+1e-6 {
+			slack := 1e-6
+			for _, f := range []naming.Figure{was, test.got} {
+				if f.FirstTip == 0 {
+					slack += 0.5
+				}
+			}
+			if was.HasTip && tipsApart(was, test.got, test.tip) > slack {
 				t.Fatalf("%s: tip at %v, want %v; lane %+v", test.name, test.got.FirstTip, test.tip, p.Lanes[0])
 			}
 		}

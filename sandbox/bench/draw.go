@@ -68,9 +68,16 @@ func (b *Bench) drawName(l *display.List) {
 		b.drawNotes(l)
 		return
 	}
+	low := r.H < headRow-4 // room for one line only
+	if low && b.pill(l, b.message(), r.X, r.Y+18, r.W) {
+		return
+	}
 	w := b.faces.Width(tag, theme.TextBody, true)
 	write(r.X+2, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), tag, r.W)
 	write(r.X+w+10, r.Y+18, theme.TextLarge-1, true, t.Ink, name, r.W-w-14)
+	if low {
+		return
+	}
 	if !b.pill(l, b.message(), r.X, r.Y+39, r.W) {
 		write(r.X+2, r.Y+39, 13, false, ink, closing, r.W-6)
 	}

@@ -48,7 +48,7 @@ func (b *Bench) carryTo(x float64) {
 	}
 }
 
-// lane and index of a lifted piece stand for a selection.
+// lifted takes a piece off its place; it is then the piece in hand.
 func (b *Bench) lifted(lane, i int) {
 	b.Session.Select(session.Select{Lane: lane, Piece: i})
 	b.lift = &lift{lane: lane, from: i, to: i}

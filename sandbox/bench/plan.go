@@ -159,6 +159,9 @@ func spread(r display.Rect, gap float64, shares ...float64) []display.Rect {
 	x := r.X
 	for i, s := range shares {
 		w := math.Floor(room * s / sum)
+		if i == len(shares)-1 {
+			w = r.X + r.W - x
+		}
 		out[i] = display.Rect{X: x, Y: r.Y, W: w, H: r.H}
 		x += w + gap
 	}

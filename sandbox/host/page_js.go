@@ -6,8 +6,6 @@ import (
 	"encoding/json"
 	"syscall/js"
 
-	"github.com/hajimehoshi/ebiten/v2"
-
 	"whorlbench/sandbox/bench"
 	"whorlbench/sandbox/widget"
 )
@@ -101,15 +99,11 @@ func (p *Page) Frame() (f Frame) {
 	return f
 }
 
-// Serve gives the page's script the program's functions. Every call schedules
-// a frame.
+// Serve gives the page's script the program's functions.
 func (p *Page) Serve(functions map[string]func(args []js.Value) any) {
 	program := js.Global().Get("Object").New()
 	for name, f := range functions {
-		program.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any {
-			defer ebiten.ScheduleFrame()
-			return f(args)
-		}))
+		program.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any { return f(args) }))
 	}
 	js.Global().Set("whorlbenchProgram", program)
 }

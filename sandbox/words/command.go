@@ -23,6 +23,8 @@ type Serve struct {
 	NoFolder  string
 	NoDist    string // %s: folder, %v: cause
 	Failed    string // %v: cause
+	Missing   string
+	NoIndex   string
 
 	ForeignHost string // %q: the Host header
 	ReadOnly    string
@@ -96,6 +98,8 @@ Serves the built bench until it is interrupted.
 		NoFolder:  "the bench is being built anew; try again in a moment",
 		NoDist:    "whorlbench serve: %s: %v; to build the bench, run: make dist",
 		Failed:    "whorlbench serve: %v",
+		Missing:   "no such folder",
+		NoIndex:   "the folder has no index.html",
 
 		ForeignHost: "this server answers only to its own address, not to %q",
 		ReadOnly:    "this server only gives files: use GET or HEAD",

@@ -163,8 +163,8 @@ func refuse(w http.ResponseWriter, status int, why string) {
 
 // Errors that Check may give.
 var (
-	ErrNoFolder = errors.New("no such folder")
-	ErrNoIndex  = errors.New("the folder has no " + index)
+	ErrNoFolder = errors.New(words.English.Command.Serve.Missing)
+	ErrNoIndex  = errors.New(words.English.Command.Serve.NoIndex)
 )
 
 // Check reports whether dir is a folder that can be served.

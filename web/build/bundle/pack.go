@@ -5,6 +5,7 @@ import (
 	"compress/gzip"
 	"context"
 	"errors"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -41,29 +42,32 @@ func pack(ctx context.Context, dir, old string, m *Manifest, brotliQuality int) 
 		{".gz", gzipQuality, Gzip, func(f *File) **Packed { return &f.Gzip }},
 	}
 	earlier := readManifest(old)
-	var (
-		wg   sync.WaitGroup
-		lock sync.Mutex // guards errs and m
-		errs []error
-	)
+	var jobs []packing
 	for _, name := range m.Names() {
 		if !slices.Contains(packable, filepath.Ext(name)) {
 			continue
 		}
 		for _, c := range codings {
-			job := packing{c, dir, old, name, m.Files[name].SHA256, earlier.Files[name]}
-			wg.Go(func() {
-				p, err := job.run(ctx)
-				lock.Lock()
-				defer lock.Unlock()
-				if err != nil {
-					errs = append(errs, err)
-				}
-				f := m.Files[name]
-				*c.known(&f) = p
-				m.Files[name] = f
-			})
+			jobs = append(jobs, packing{c, dir, old, name, m.Files[name].SHA256, earlier.Files[name]})
 		}
+	}
+	var (
+		wg   sync.WaitGroup
+		lock sync.Mutex // guards errs and m
+		errs []error
+	)
+	for _, job := range jobs {
+		wg.Go(func() {
+			p, err := job.run(ctx)
+			lock.Lock()
+			defer lock.Unlock()
+			if err != nil {
+				errs = append(errs, fmt.Errorf("failed to pack %s: %w", job.name, err))
+			}
+			f := m.Files[job.name]
+			*job.known(&f) = p
+			m.Files[job.name] = f
+		})
 	}
 	wg.Wait()
 	return errors.Join(errs...)
