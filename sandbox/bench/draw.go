@@ -42,7 +42,6 @@ func (b *Bench) drawName(l *display.List) {
 	sel := s.Selected()
 	track := s.Tracks()[sel.Lane]
 	name := b.Words.Name(s.Figure(sel))
-	tag := b.Words.PieceTag(track.Lane.Side, sel.Piece, len(track.Legs))
 	closing := b.Words.Closing(s.Pattern().Tempo, s.Tracks()...)
 	ink := t.Muted
 	for _, k := range s.Tracks() {
@@ -55,7 +54,7 @@ func (b *Bench) drawName(l *display.List) {
 		l.Text(display.Pt{X: x, Y: y}, size, bold, c, b.faces.Fit(text, size, bold, room))
 	}
 	if b.plan.desk {
-		write(r.X, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), b.Words.PieceTag(track.Lane.Side, sel.Piece, len(track.Legs)), r.W)
+		write(r.X, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), b.Words.PieceHeading(track.Lane.Side, sel.Piece, len(track.Legs)), r.W)
 		size := 26.0
 		for size > theme.TextLarge && b.faces.Width(name, size, true) > r.W {
 			size--
@@ -68,6 +67,7 @@ func (b *Bench) drawName(l *display.List) {
 		b.drawNotes(l)
 		return
 	}
+	tag := b.Words.PieceTag(track.Lane.Side, sel.Piece, len(track.Legs))
 	low := r.H < headRow-4 // room for one line only
 	if low && b.pill(l, b.message(), r.X, r.Y+18, r.W) {
 		return

@@ -20,7 +20,7 @@ type Bench struct {
 	LeftLetter, RightLetter                                 string
 	LaneOf                                                  string // %s: a side
 	PieceOf                                                 string // %s: a side, then number, count, name
-	PieceLine                                               string // the same, short
+	PieceLine, PieceHead                                    string // which piece, short and in full
 	Ratio, OneBeat, ManyBeats, Turns, BeatOf, PerMinute     string
 	TurnsACycle                                             string
 	ClosesOne, ClosesMany, Never, Together, NeverTogether   string
@@ -63,6 +63,7 @@ var englishBench = Bench{
 	LaneOf:    "Pieces of the %s hand",
 	PieceOf:   "%s hand, piece %d of %d: %s",
 	PieceLine: "%s %d/%d",
+	PieceHead: "%s hand · piece %d of %d",
 	Ratio:     "ratio %s",
 	OneBeat:   "1 beat", ManyBeats: "%s beats",
 	Turns:       "%s turns a cycle",
@@ -130,6 +131,11 @@ func (t *Table) PieceName(side engine.Side, i, n int, f naming.Figure) string {
 // PieceTag says which piece of which hand in the fewest letters.
 func (t *Table) PieceTag(side engine.Side, i, n int) string {
 	return fmt.Sprintf(t.Bench.PieceLine, t.Letter(side), i+1, n)
+}
+
+// PieceHeading says which piece of which hand.
+func (t *Table) PieceHeading(side engine.Side, i, n int) string {
+	return capital(fmt.Sprintf(t.Bench.PieceHead, t.Side(side), i+1, n))
 }
 
 // Letter returns the letter that stands for a hand.

@@ -27,7 +27,7 @@ func twin(role, name string) string {
 	selector := map[string]string{
 		"slider": "input[type=range]", "button": "button",
 	}[role]
-	return fmt.Sprintf(`[...document.querySelectorAll("#bench %s")].find((e) => e.getAttribute("aria-label").startsWith(%q))`, selector, name)
+	return fmt.Sprintf(`[...document.querySelectorAll("#bench %s")].find((e) => e.getAttribute("aria-label").match(/^(.*?)(?: of \d+)?(?:: .*)?$/)[1] === %q)`, selector, name)
 }
 
 func (v *visit) place(role, name string) box {
@@ -78,8 +78,15 @@ func (v *visit) mouse(kind input.DispatchMouseEventType, at [2]float64) {
 func (v *visit) tap(name string) {
 	v.t.Helper()
 	x, y := v.place("button", name).middle()
-	v.touch([2]float64{x, y})
-	v.frames(1)
+	v.drawing(func() { v.touch([2]float64{x, y}) })
+}
+
+// drawing does something and waits until a frame has been drawn since.
+func (v *visit) drawing(do func()) {
+	v.t.Helper()
+	before := eval[int](v, "whorlbenchProgram.drawn()")
+	do()
+	v.wait(fmt.Sprintf("whorlbenchProgram.drawn() > %d", before))
 }
 
 // press focuses a control's twin and gives it a key.
@@ -87,8 +94,7 @@ func (v *visit) press(role, name, key string, opts ...chromedp.KeyOption) {
 	v.t.Helper()
 	v.wait("!!" + twin(role, name))
 	eval[bool](v, fmt.Sprintf(`(%s.focus(), true)`, twin(role, name)))
-	must(v.t, chromedp.Do(v.ctx, chromedp.KeyEvent(key, opts...)))
-	v.frames(1)
+	v.drawing(func() { must(v.t, chromedp.Do(v.ctx, chromedp.KeyEvent(key, opts...))) })
 }
 
 // value returns how a slider's twin reads.
