@@ -179,6 +179,13 @@ func (g *Leg) hand(arm float64) complex128 {
 	return p.Centre + complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
 }
 
+// slope returns dh/dα, in m a radian.
+func (g *Leg) slope(arm float64) complex128 {
+	sin, cos := math.Sincos(arm - g.path.Tilt.Radians())
+	x, y := -g.path.A*sin, g.path.B*cos
+	return complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+}
+
 // State returns everything about the share u in [0, 1] of the kept time, in
 // round 0: the limit from inside the piece at both ends. Rates are in closed
 // form: with θ = α − δ, dh/dα = e^{iδ}(−A sin θ + iB cos θ) and
@@ -203,9 +210,7 @@ func (g *Leg) state(u, turned float64) State {
 	}
 
 	st.Hand = g.hand(arm)
-	sin, cos := math.Sincos(arm - g.path.Tilt.Radians())
-	x, y := -g.path.A*sin, g.path.B*cos
-	d1 := complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+	d1 := g.slope(arm)
 	d2 := g.path.Centre - st.Hand
 	st.HandVel = scale(st.ArmRate, d1)
 	st.HandAcc = scale(armAcc, d1) + scale(st.ArmRate*st.ArmRate, d2)
@@ -277,6 +282,19 @@ func (t *Track) turnedBy(round int) float64 {
 func (t *Track) At(beat float64) State {
 	r, i, u := t.Locate(beat)
 	return t.Legs[i].state(u, t.turnedBy(r))
+}
+
+// AtExact returns the state at an exact beat, however far from the start, and
+// with no doubt about which side of a seam it lies on: it is the start of
+// what follows. It allocates.
+func (t *Track) AtExact(beat frac.Frac) State {
+	whole := t.starts[len(t.starts)-1]
+	round := beat.Div(whole).Floor()
+	local := beat.Sub(round.Mul(whole))
+	i := sort.Search(len(t.Legs), func(k int) bool { return local.Less(t.starts[k]) }) - 1
+	u := local.Sub(t.starts[i]).Div(t.Legs[i].Piece.Length())
+	turned := t.PerRound.Mul(round).Mod1().Float() * turn
+	return t.Legs[i].state(u.Float(), turned)
 }
 
 // AtPiece returns the state at the share u of a piece in a round.

@@ -2,6 +2,7 @@ package bench
 
 import (
 	"image/color"
+	"strings"
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
@@ -88,13 +89,16 @@ func (b *Bench) drawNotes(l *display.List) {
 	const size, high = 15.0, 23.0
 	r := b.plan.notes
 	y := r.Y + size
-	for _, line := range b.faces.Wrap(b.Session.Pattern().Notes, size, false, r.W) {
-		if y+high > r.Y+r.H {
-			l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, "…")
-			return
+	for para := range strings.SplitSeq(b.Session.Pattern().Notes, "\n") {
+		for _, line := range b.faces.Wrap(para, size, false, r.W) {
+			if y+high > r.Y+r.H {
+				l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, "…")
+				return
+			}
+			l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, line)
+			y += high
 		}
-		l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, line)
-		y += high
+		y += high / 3
 	}
 }
 

@@ -85,13 +85,17 @@ func (s *Set) Width(text string, size float64, bold bool) float64 {
 	return w * size
 }
 
-// Fit returns text, shortened with an ellipsis if it is wider than room.
+// Fit returns text, shortened with an ellipsis if it is wider than room, and
+// nothing where there is not even room for the ellipsis.
 func (s *Set) Fit(text string, size float64, bold bool, room float64) string {
 	if s.Width(text, size, bold) <= room {
 		return text
 	}
 	const dots = "…"
 	room -= s.Width(dots, size, bold)
+	if room < 0 {
+		return ""
+	}
 	w := 0.0
 	for i, r := range text {
 		w += s.Advance(r, bold) * size

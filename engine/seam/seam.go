@@ -1,0 +1,145 @@
+// Package seam judges where two pieces meet: how far hand and prop jump, which
+// way the hand turns, and whether a tether could pass on what it asks for.
+//
+// A lane of n pieces has n seams, the last piece into the first included. At
+// that closing seam "before" lies in one round and "after" in the next.
+package seam
+
+import (
+	"math"
+	"math/cmplx"
+
+	"whorlbench/engine"
+)
+
+// Verdict is what a seam is, worst first.
+type Verdict uint8
+
+// The verdicts. Gap: hand, head or prop jump. Stop: a tethered prop would
+// have to stop and turn back. Kink: the head's velocity jumps across the
+// tether, which passes no such pull. Smooth: none of these.
+const (
+	Gap Verdict = iota
+	Stop
+	Kink
+	Smooth
+)
+
+// Seam is what there is to say of one seam. Where rounds differ, each figure
+// by itself is the one of greatest size over the rounds looked at, the
+// earliest on a tie, with its sign.
+type Seam struct {
+	After         int            // index of the piece before the seam
+	HandGap       float64        // m
+	HeadGap       float64        // m
+	PropGap       engine.Degrees // 0 to 180
+	HasTurn       bool           // false where the hand stays on one side
+	Turn          engine.Degrees // of the hand's heading, 0 to 180
+	HandTurnsBack bool           // Turn exceeds engine.TurnBack
+	ArmReverses   bool           // signs of the arm speeds differ, both paths closed curves
+	PropReverses  bool           // signs of the prop speeds differ
+	JumpAlong     float64        // m/s, after less before, outward along the tether before
+	JumpAcross    float64        // m/s, likewise, anticlockwise across it
+	Verdict       Verdict
+}
+
+// MostRounds bounds how many rounds are looked at.
+const MostRounds = 64
+
+// tie is by how much (in the figure's own unit) a later round must exceed an
+// earlier one to replace it: sizes that differ by rounding alone are equal.
+const tie = 1e-9
+
+// Of judges the seams of a lane at a tempo in beats a minute, in the lane's
+// order. A rigid prop may stop and turn back.
+func Of(t *engine.Track, tempo float64, rigid bool) []Seam {
+	seams := make([]Seam, len(t.Legs))
+	rounds := roundsToLookAt(t)
+	for i := range seams {
+		seams[i] = judge(t, i, rounds, tempo/60, rigid)
+	}
+	return seams
+}
+
+// roundsToLookAt returns the closing rounds, MostRounds at most; a lane that
+// never closes shows MostRounds different ones unless it is pinned.
+func roundsToLookAt(t *engine.Track) int {
+	if t.Pinned {
+		return 1
+	}
+	c := t.Closing()
+	if !c.Closes() || !c.Rounds.IsInt64() {
+		return MostRounds
+	}
+	return int(min(c.Rounds.Int64(), MostRounds))
+}
+
+func judge(t *engine.Track, i, rounds int, beatsPerSecond float64, rigid bool) Seam {
+	next := (i + 1) % len(t.Legs)
+	a, b := &t.Legs[i], &t.Legs[next]
+	s := Seam{After: i}
+	s.turn(a, b)
+	s.ArmReverses = opposed(a.Piece.Arm.Sign(), b.Piece.Arm.Sign()) && closedCurve(a) && closedCurve(b)
+	s.PropReverses = opposed(a.Piece.Prop.Sign(), b.Piece.Prop.Sign())
+	for r := range rounds {
+		after := r
+		if next == 0 {
+			after++
+		}
+		s.figures(t.AtPiece(r, i, 1), t.AtPiece(after, next, 0), beatsPerSecond)
+	}
+	s.Verdict = s.verdict(rigid)
+	return s
+}
+
+func opposed(a, b int) bool { return a*b < 0 }
+
+// closedCurve reports whether the arm goes round on the leg's path, as it was
+// written.
+func closedCurve(g *engine.Leg) bool {
+	k := g.Piece.Path.Kind
+	return k == engine.OnCircle || k == engine.OnEllipse
+}
+
+func (s *Seam) turn(a, b *engine.Leg) {
+	u, okA := a.Heading(1)
+	v, okB := b.Heading(0)
+	if !okA || !okB {
+		return
+	}
+	s.HasTurn = true
+	z := v * cmplx.Conj(u)
+	s.Turn = engine.ToDegrees(math.Atan2(math.Abs(imag(z)), real(z)))
+	s.HandTurnsBack = float64(s.Turn) > engine.TurnBack
+}
+
+// figures takes one round's jumps in.
+func (s *Seam) figures(before, after engine.State, beatsPerSecond float64) {
+	keep(&s.HandGap, cmplx.Abs(after.Hand-before.Hand))
+	keep(&s.HeadGap, cmplx.Abs(after.Head-before.Head))
+	prop := float64(s.PropGap)
+	keep(&prop, math.Abs(float64(engine.ToDegrees(math.Remainder(after.Prop-before.Prop, 2*math.Pi)))))
+	s.PropGap = engine.Degrees(prop)
+	// In the frame of the tether before the seam: real along, imaginary across.
+	jump := (after.HeadVel - before.HeadVel) * cmplx.Rect(beatsPerSecond, -before.Prop)
+	keep(&s.JumpAlong, real(jump))
+	keep(&s.JumpAcross, imag(jump))
+}
+
+func keep(worst *float64, x float64) {
+	if math.Abs(x) > math.Abs(*worst)+tie || *worst == 0 {
+		*worst = x
+	}
+}
+
+func (s *Seam) verdict(rigid bool) Verdict {
+	switch {
+	case s.HandGap > engine.TolGap || s.HeadGap > engine.TolGap || s.PropGap > engine.TolPropGap:
+		return Gap
+	case s.PropReverses && !rigid:
+		return Stop
+	case math.Abs(s.JumpAcross) > engine.TolKink:
+		return Kink
+	}
+	return Smooth
+}
