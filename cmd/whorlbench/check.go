@@ -8,45 +8,78 @@ import (
 	"io"
 	"io/fs"
 	"os"
+	"slices"
 	"strings"
 	"unicode"
 
+	"whorlbench/cmd/whorlbench/report"
 	"whorlbench/engine"
 	"whorlbench/presets"
 )
 
 func check(args []string, std streams) int {
 	flags := flag.NewFlagSet(program+" check", flag.ContinueOnError)
-	if status, done := parse(flags, args, say.Check.Usage, std); done {
+	asJSON := flags.Bool("json", false, "")
+	strict := flags.String("strict", "", "")
+	files, status, done := parse(flags, args, say.Check.Usage, std)
+	if done {
 		return status
 	}
-	if flags.NArg() == 0 {
+	if len(files) == 0 {
 		complain(std, "%s", say.Check.NoFile)
 		return unusable
 	}
-	status, answered := fine, false
-	for _, file := range flags.Args() {
+	if *strict != "" && !slices.Contains(report.Levels, *strict) {
+		complain(std, say.Check.NoLevel, *strict, strings.Join(report.Levels, ", "))
+		return unusable
+	}
+	var reports []report.Report
+	var answer bytes.Buffer
+	for _, file := range files {
 		name, pattern, err := load(file, std.in)
 		if err != nil {
 			complain(std, "%v", err)
 			status = unusable
 			continue
 		}
-		var answer bytes.Buffer
-		if answered {
+		r := report.Of(name, pattern)
+		if *strict != "" && r.AtLeast(*strict) && status == fine {
+			status = faulty
+		}
+		reports = append(reports, r)
+		if !*asJSON {
+			writeReport(&answer, r, pattern.Tempo, isTerminal(std.out))
 			answer.WriteByte('\n')
 		}
-		answered = true
-		writeReport(&answer, name, pattern)
-		if _, err := std.out.Write(answer.Bytes()); err != nil {
+	}
+	if *asJSON {
+		data, err := report.JSON(reports, len(files) > 1)
+		if err != nil {
 			complain(std, say.Check.CannotWrite, err)
 			return unusable
 		}
+		if len(reports) > 0 || len(files) > 1 {
+			answer.Write(data)
+		}
+	} else if len(reports) > 0 {
+		answer.WriteString(say.Check.Caution)
 	}
-	if answered {
-		fmt.Fprint(std.out, "\n"+say.Check.Caution)
+	if _, err := std.out.Write(answer.Bytes()); err != nil {
+		complain(std, say.Check.CannotWrite, err)
+		return unusable
 	}
 	return status
+}
+
+// isTerminal reports whether w is a terminal that a person would see colours
+// on; NO_COLOR in the environment says not.
+func isTerminal(w io.Writer) bool {
+	f, ok := w.(*os.File)
+	if !ok || os.Getenv("NO_COLOR") != "" {
+		return false
+	}
+	info, err := f.Stat()
+	return err == nil && info.Mode()&os.ModeCharDevice != 0
 }
 
 // load reads and decodes one file, standard input for "-". Each line of an

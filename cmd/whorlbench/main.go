@@ -17,6 +17,7 @@ const program = "whorlbench"
 // The exit statuses.
 const (
 	fine     = 0
+	faulty   = 1 // check --strict found a fault
 	unusable = 2 // the input could not be used
 )
 
@@ -45,6 +46,8 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 		return serve(ctx, rest, std)
 	case "check":
 		return check(rest, std)
+	case "sample":
+		return sample(rest, std)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, say.Usage)
 		return fine
@@ -55,20 +58,31 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 	}
 }
 
-// parse reads a command's flags. done says that there is nothing left to do
-// but to leave with status.
-func parse(flags *flag.FlagSet, args []string, usage string, std streams) (status int, done bool) {
+// parse reads a command's flags, which may stand before, between and after
+// its files, and returns the files. done says that there is nothing left to
+// do but to leave with status.
+func parse(flags *flag.FlagSet, args []string, usage string, std streams) (files []string, status int, done bool) {
 	flags.SetOutput(io.Discard) // its messages are not ours
-	switch err := flags.Parse(args); err {
-	case nil:
-		return fine, false
-	case flag.ErrHelp:
-		fmt.Fprint(std.out, usage)
-		return fine, true
-	default:
-		complain(std, say.BadFlag, flags.Name(), err)
-		complain(std, say.TryHelp, flags.Name())
-		return unusable, true
+	for {
+		switch err := flags.Parse(args); err {
+		case nil:
+		case flag.ErrHelp:
+			fmt.Fprint(std.out, usage)
+			return nil, fine, true
+		default:
+			complain(std, say.BadFlag, flags.Name(), err)
+			complain(std, say.TryHelp, flags.Name())
+			return nil, unusable, true
+		}
+		rest := flags.Args()
+		if len(rest) == 0 {
+			return files, fine, false
+		}
+		if n := len(args) - len(rest); n > 0 && args[n-1] == "--" { // all that follows are files
+			return append(files, rest...), fine, false
+		}
+		files = append(files, rest[0])
+		args = rest[1:]
 	}
 }
 

@@ -4,66 +4,59 @@ import (
 	"fmt"
 	"io"
 	"strconv"
-	"strings"
-	"unicode/utf8"
 
-	"whorlbench/engine"
+	"whorlbench/cmd/whorlbench/report"
 	"whorlbench/engine/naming"
+	"whorlbench/engine/seam"
 	"whorlbench/sandbox/words"
 )
 
-// writeReport tells what a pattern is made of, hand by hand.
-func writeReport(w io.Writer, name string, p engine.Pattern) {
-	fmt.Fprintf(w, "%s: %s\n", name, oneLine(p.Title))
-	var tracks []*engine.Track
-	for _, lane := range p.Lanes {
-		track := engine.NewTrack(lane)
-		tracks = append(tracks, track)
-		fmt.Fprintf(w, say.Check.Hand+"\n", words.English.Side(lane.Side))
-		writePieces(w, track)
-		fmt.Fprintf(w, "  %s\n", laneCloses(track, p.Tempo))
+// writeReport tells a person what a pattern is made of, hand by hand, how its
+// pieces join and when it closes.
+func writeReport(w io.Writer, r report.Report, tempo float64, colour bool) {
+	fmt.Fprintf(w, "%s: %s\n", r.File, oneLine(r.Title))
+	for _, h := range r.Hands {
+		fmt.Fprintf(w, say.Check.Hand+"\n", h.Side)
+		writePieces(w, h)
+		writeSeams(w, h, colour)
+		fmt.Fprintf(w, "  %s\n", laneCloses(h, tempo))
 	}
-	fmt.Fprintln(w, wholeCloses(tracks, p.Tempo))
+	fmt.Fprintln(w, wholeCloses(r, tempo))
+	for _, f := range r.Faults {
+		fmt.Fprintf(w, "%s\n", paint(fmt.Sprintf(say.Check.Fault, f.Level, f.Where, f.What), levelColour[f.Level], colour))
+	}
 }
 
-func laneCloses(track *engine.Track, tempo float64) string {
+func laneCloses(h report.Hand, tempo float64) string {
 	t := &words.English
-	c := track.Closing()
+	c := h.Track.Closing()
 	if !c.Closes() {
 		return fmt.Sprintf(say.Check.LaneNever, words.Metres(c.HandGap))
 	}
 	return fmt.Sprintf(say.Check.LaneCloses, t.CountRounds(c.Rounds), t.CountBeats(c.Beats), t.Seconds(c.Beats, tempo))
 }
 
-func wholeCloses(tracks []*engine.Track, tempo float64) string {
+func wholeCloses(r report.Report, tempo float64) string {
 	t := &words.English
-	beats, ok := engine.ClosingTime(tracks...)
-	if !ok {
+	if !r.Closes {
 		return say.Check.WholeNever
 	}
-	return fmt.Sprintf(say.Check.WholeCloses, t.CountBeats(beats), t.Seconds(beats, tempo))
+	return fmt.Sprintf(say.Check.WholeCloses, t.CountBeats(r.Period), t.Seconds(r.Period, tempo))
 }
 
-// row is one line of the table: piece, pattern, ratio, beats, petals.
-type row [5]string
-
-// rightAligned says which columns hold numbers.
-var rightAligned = [len(row{})]bool{0: true, 2: true, 3: true}
-
-func writePieces(w io.Writer, track *engine.Track) {
-	rows := []row{row(say.Check.Head)}
-	for i := range track.Legs {
-		leg := &track.Legs[i]
-		f := naming.Of(leg)
-		rows = append(rows, row{
-			strconv.Itoa(i + 1),
-			words.English.Name(f),
-			ratio(f),
-			words.English.Fraction(leg.Piece.Length()),
-			petals(f),
-		})
+func writePieces(w io.Writer, h report.Hand) {
+	t := table{right: []bool{0: true, 2: true, 3: true, 4: false}}
+	t.add(say.Check.Head[:]...)
+	for i, p := range h.Pieces {
+		t.add(
+			strconv.Itoa(i+1),
+			p.Name,
+			ratio(p.Figure),
+			words.English.Fraction(h.Track.Legs[i].Piece.Length()),
+			petals(p.Figure),
+		)
 	}
-	writeTable(w, rows)
+	t.write(w, nil)
 }
 
 func ratio(f naming.Figure) string {
@@ -88,24 +81,65 @@ func petals(f naming.Figure) string {
 	return s
 }
 
-func writeTable(w io.Writer, rows []row) {
-	var widths [len(row{})]int
-	for _, r := range rows {
-		for i, cell := range r {
-			widths[i] = max(widths[i], utf8.RuneCountInString(cell))
+func writeSeams(w io.Writer, h report.Hand, colour bool) {
+	t := table{right: []bool{0: false, 1: false, 2: true, 3: true, 4: true, 5: false}}
+	t.add(say.Check.SeamHead[:]...)
+	colours := []string{""}
+	for i, s := range h.Seams {
+		turn := say.Check.None
+		if s.Turn != nil {
+			turn = fmt.Sprintf(say.Check.Degrees, words.Number(float64(*s.Turn), 1))
 		}
+		t.add(
+			fmt.Sprintf(say.Check.From, s.After, (i+1)%len(h.Seams)+1),
+			s.Verdict,
+			turn,
+			words.Number(float64(s.JumpAlong), 3),
+			words.Number(float64(s.JumpAcross), 3),
+			turns(s),
+		)
+		colours = append(colours, verdictColour[s.Is])
 	}
-	for _, r := range rows {
-		line := "  "
-		for i, cell := range r {
-			space := strings.Repeat(" ", widths[i]-utf8.RuneCountInString(cell))
-			if rightAligned[i] {
-				cell = space + cell
-			} else {
-				cell += space
-			}
-			line += cell + "  "
+	if !colour {
+		colours = nil
+	}
+	t.write(w, colours)
+}
+
+// turns says in words what turns round at a seam.
+func turns(s report.Seam) string {
+	c := &say.Check
+	out := ""
+	for _, t := range []struct {
+		is   bool
+		said string
+	}{{s.HandTurnsBack, c.HandBack}, {s.ArmReverses, c.ArmReverses}, {s.PropReverses, c.PropReverses}} {
+		if !t.is {
+			continue
 		}
-		fmt.Fprintln(w, strings.TrimRight(line, " "))
+		if out != "" {
+			out += ", "
+		}
+		out += t.said
 	}
+	return out
+}
+
+// Colours of a terminal, by their SGR numbers.
+const (
+	red    = "31"
+	yellow = "33"
+	green  = "32"
+)
+
+var (
+	verdictColour = map[seam.Verdict]string{seam.Gap: red, seam.Stop: red, seam.Kink: yellow, seam.Smooth: green}
+	levelColour   = map[string]string{"gap": red, "stop": red, "kink": yellow}
+)
+
+func paint(s, sgr string, colour bool) string {
+	if !colour || sgr == "" {
+		return s
+	}
+	return "\x1b[" + sgr + "m" + s + "\x1b[0m"
 }

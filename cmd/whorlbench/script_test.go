@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"flag"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -65,11 +66,50 @@ func TestScripts(t *testing.T) {
 	}
 	for _, file := range files {
 		s := readScript(t, file)
-		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), s.check)
+		full, err := filepath.Abs(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".txt"), func(t *testing.T) { s.check(t, full) })
 	}
 }
 
-func (s script) check(t *testing.T) {
+// update writes what the command prints into the scripts: read the
+// difference line by line before it is kept.
+var update = flag.Bool("update", false, "write the answers into the scripts")
+
+// rewrite puts new bodies in the place of a script's sections; a section that
+// it has not and that would be empty stays away.
+func rewrite(t *testing.T, file string, bodies map[string]string) {
+	text, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	out := sectionLine.Split(string(text), -1)[0]
+	marks := sectionLine.FindAllStringSubmatchIndex(string(text), -1)
+	for i, m := range marks {
+		end := len(text)
+		if i+1 < len(marks) {
+			end = marks[i+1][0]
+		}
+		name, body := string(text[m[2]:m[3]]), string(text[m[1]:end])
+		if b, ok := bodies[name]; ok {
+			body = b
+			delete(bodies, name)
+		}
+		out += "-- " + name + " --\n" + body
+	}
+	for _, name := range []string{"stdout", "stderr"} {
+		if b := bodies[name]; b != "" {
+			out += "-- " + name + " --\n" + b
+		}
+	}
+	if err := os.WriteFile(file, []byte(out), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func (s script) check(t *testing.T, file string) {
 	t.Chdir(t.TempDir())
 	for name, body := range s.files {
 		if err := os.WriteFile(name, []byte(body), 0o644); err != nil {
@@ -78,6 +118,10 @@ func (s script) check(t *testing.T) {
 	}
 	var out, errs bytes.Buffer
 	status := run(context.Background(), s.args, strings.NewReader(s.stdin), &out, &errs)
+	if *update {
+		rewrite(t, file, map[string]string{"stdout": out.String(), "stderr": errs.String()})
+		return
+	}
 	if got := strconv.Itoa(status); got != s.status {
 		t.Errorf("status %s, want %s", got, s.status)
 	}

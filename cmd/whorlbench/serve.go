@@ -27,11 +27,12 @@ func serve(ctx context.Context, args []string, std streams) int {
 	flags := flag.NewFlagSet(program+" serve", flag.ContinueOnError)
 	addr := flags.String("addr", defaultAddr, "")
 	dir := flags.String("dir", defaultDir, "")
-	if status, done := parse(flags, args, say.Serve.Usage, std); done {
+	stray, status, done := parse(flags, args, say.Serve.Usage, std)
+	if done {
 		return status
 	}
-	if flags.NArg() > 0 {
-		complain(std, say.Stray, flags.Name(), flags.Arg(0))
+	if len(stray) > 0 {
+		complain(std, say.Stray, flags.Name(), stray[0])
 		complain(std, say.TryHelp, flags.Name())
 		return unusable
 	}

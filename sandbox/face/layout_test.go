@@ -116,7 +116,7 @@ func TestWrap(t *testing.T) {
 		para := 0
 		for i, line := range lines[:len(lines)-1] {
 			next := lines[i+1]
-			if line == "" || next == "" || strings.HasPrefix(next, "Hint:") || strings.HasPrefix(next, "Then") && lines[i] == "" {
+			if line == "" || next == "" || strings.HasPrefix(next, "Hint:") {
 				para++
 				continue
 			}

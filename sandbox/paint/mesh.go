@@ -52,19 +52,19 @@ func (m *Mesh) Build(l *display.List, scale float64) {
 	for _, k := range l.Marks {
 		switch k.Kind {
 		case display.FillRect:
-			m.convex(m.rounded(k.Rect, k.Radius), k.Color)
+			m.fillRect(k)
 		case display.StrokeRect:
-			m.outline(m.rounded(k.Rect.Inset(k.Width/2), k.Radius-k.Width/2), k.Width*scale, k.Color)
+			m.loop(m.rounded(k.Rect.Inset(k.Width/2), k.Radius-k.Width/2), nil, newPen(k.Width*scale, k.Color))
 		case display.Disc:
-			m.convex(m.circle(k.At, k.Radius), k.Color)
+			m.convex(m.circle(k.At, k.Radius), inkOf(k.Color))
 		case display.Ring:
-			m.outline(m.circle(k.At, k.Radius), k.Width*scale, k.Color)
+			m.loop(m.circle(k.At, k.Radius), nil, newPen(k.Width*scale, k.Color))
 		case display.Poly:
 			m.ring = m.ring[:0]
 			for _, p := range l.Of(k) {
 				m.ring = append(m.ring, p.Scale(scale))
 			}
-			m.convex(m.ring, k.Color)
+			m.convex(m.ring, inkOf(k.Color))
 		case display.Line:
 			m.line(l, k)
 		case display.Text:
@@ -75,14 +75,16 @@ func (m *Mesh) Build(l *display.List, scale float64) {
 	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
 }
 
-// room makes sure that n more vertices fit into the batch.
-func (m *Mesh) room(n int) {
+// room makes sure that n more vertices fit into the batch, and reports
+// whether it had to begin another.
+func (m *Mesh) room(n int) (begun bool) {
 	b := &m.Batches[len(m.Batches)-1]
 	if len(m.Vertices)+n-b.FirstVertex <= maxVertices {
-		return
+		return false
 	}
 	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
 	m.Batches = append(m.Batches, Batch{FirstVertex: len(m.Vertices), FirstIndex: len(m.Indices)})
+	return true
 }
 
 func (m *Mesh) base() uint16 {
@@ -97,26 +99,43 @@ func inkOf(c color.NRGBA) ink {
 	return ink{float32(c.R) / 255 * a, float32(c.G) / 255 * a, float32(c.B) / 255 * a, a}
 }
 
+func (k ink) times(a float32) ink { return ink{k.r * a, k.g * a, k.b * a, k.a * a} }
+
 func (m *Mesh) vertex(p display.Pt, k ink, alpha float32) {
 	u, v := m.atlas.White()
-	m.Vertices = append(m.Vertices, Vertex{float32(p.X), float32(p.Y), u, v, k.r * alpha, k.g * alpha, k.b * alpha, k.a * alpha})
+	k = k.times(alpha)
+	m.Vertices = append(m.Vertices, Vertex{float32(p.X), float32(p.Y), u, v, k.r, k.g, k.b, k.a})
 }
 
 // circle returns an outline in device pixels, with enough corners that none
-// can be seen.
+// can be seen, and as much area as the circle has: small discs are small enough
+// that the segments between chord and arc would be missed.
 func (m *Mesh) circle(at display.Pt, radius float64) []display.Pt {
 	r := radius * m.scale
 	n := int(min(max(8, math.Ceil(math.Pi*math.Sqrt(r)*2)), 256))
+	step := 2 * math.Pi / float64(n)
+	r *= math.Sqrt(step / math.Sin(step))
 	m.ring = m.ring[:0]
 	for i := range n {
-		s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		s, c := math.Sincos(step * float64(i))
 		m.ring = append(m.ring, display.Pt{X: at.X*m.scale + r*c, Y: at.Y*m.scale + r*s})
 	}
 	return m.ring
 }
 
+// fillRect fills a rectangle. One thinner than a pixel is drawn as wide as
+// one, but paler: its feathered edges would else lie over each other.
+func (m *Mesh) fillRect(k display.Mark) {
+	pale := min(k.Rect.W*m.scale, 1) * min(k.Rect.H*m.scale, 1)
+	if !(k.Rect.W > 0 && k.Rect.H > 0) {
+		return
+	}
+	r := k.Rect.AtLeast(1/m.scale, 1/m.scale)
+	m.convex(m.rounded(r, k.Radius), inkOf(k.Color).times(float32(pale)))
+}
+
 // rounded returns the outline of a rectangle with rounded corners, in device
-// pixels, straight edges on whole pixels where corners allow.
+// pixels, each corner of the outline once.
 func (m *Mesh) rounded(r display.Rect, radius float64) []display.Pt {
 	k := m.scale
 	x0, y0, x1, y1 := r.X*k, r.Y*k, (r.X+r.W)*k, (r.Y+r.H)*k
@@ -129,26 +148,43 @@ func (m *Mesh) rounded(r display.Rect, radius float64) []display.Pt {
 	for q, c := range [4]display.Pt{{X: x1 - rad, Y: y1 - rad}, {X: x0 + rad, Y: y1 - rad}, {X: x0 + rad, Y: y0 + rad}, {X: x1 - rad, Y: y0 + rad}} {
 		for i := 0; i <= n; i++ {
 			s, cos := math.Sincos(math.Pi / 2 * (float64(q) + float64(i)/float64(n)))
-			m.ring = append(m.ring, display.Pt{X: c.X + rad*cos, Y: c.Y + rad*s})
+			p := display.Pt{X: c.X + rad*cos, Y: c.Y + rad*s}
+			if len(m.ring) == 0 || !same(p, m.ring[len(m.ring)-1]) {
+				m.ring = append(m.ring, p)
+			}
 		}
 	}
-	return m.ring
+	return open(m.ring)
+}
+
+// nearest is how close, in device pixels, points may be and still be two:
+// from closer ones no direction can be told that the eye would agree with.
+const nearest = 0.05
+
+func same(p, q display.Pt) bool { return p.Sub(q).Len() < nearest }
+
+// open returns a closed outline without a last point that repeats the first.
+func open(pts []display.Pt) []display.Pt {
+	for len(pts) > 1 && same(pts[0], pts[len(pts)-1]) {
+		pts = pts[:len(pts)-1]
+	}
+	return pts
 }
 
 // convex fills a convex outline, feathered half inside and half outside.
-func (m *Mesh) convex(pts []display.Pt, c color.NRGBA) {
+func (m *Mesh) convex(pts []display.Pt, k ink) {
 	n := len(pts)
 	if n < 3 {
 		return
 	}
 	m.room(2 * n)
-	first, k := m.base(), inkOf(c)
+	first := m.base()
 	side := 1.0
 	if area(pts) < 0 {
 		side = -1
 	}
 	for i, p := range pts {
-		out := m.corner(pts[(i+n-1)%n], p, pts[(i+1)%n]).Scale(side * feather / 2)
+		out := corner(pts[(i+n-1)%n], p, pts[(i+1)%n]).Scale(side * feather / 2)
 		m.vertex(p.Sub(out), k, 1)
 		m.vertex(p.Add(out), k, 0)
 	}
@@ -172,7 +208,7 @@ func area(pts []display.Pt) float64 {
 
 // corner returns the outward normal at p of an outline run in the positive
 // sense, lengthened so that offset edges keep their distance, up to twice.
-func (m *Mesh) corner(prev, p, next display.Pt) display.Pt {
+func corner(prev, p, next display.Pt) display.Pt {
 	a, b := normal(prev, p), normal(p, next)
 	sum := a.Add(b)
 	l2 := sum.X*sum.X + sum.Y*sum.Y
@@ -189,109 +225,6 @@ func normal(a, b display.Pt) display.Pt {
 		return display.Pt{}
 	}
 	return display.Pt{X: d.Y / l, Y: -d.X / l}
-}
-
-// outline strokes a closed outline given in device pixels.
-func (m *Mesh) outline(pts []display.Pt, width float64, c color.NRGBA) {
-	m.alpha = m.alpha[:0]
-	m.strip(pts, m.alpha, width, inkOf(c), true)
-}
-
-// cornerLimit is the cosine of the turn beyond which a line is drawn as two
-// lines with round ends rather than with a mitre.
-const cornerLimit = 0.5
-
-// line strokes an open or closed line, breaking it at sharp corners.
-func (m *Mesh) line(l *display.List, k display.Mark) {
-	m.clean, m.alpha = m.clean[:0], m.alpha[:0]
-	for i, p := range l.Of(k) {
-		q := p.Scale(m.scale)
-		if n := len(m.clean); n > 0 && q.Sub(m.clean[n-1]).Len() < 0.05 {
-			continue
-		}
-		m.clean = append(m.clean, q)
-		if k.Fade {
-			m.alpha = append(m.alpha, l.Alpha[k.First+i])
-		}
-	}
-	pts, width, in := m.clean, k.Width*m.scale, inkOf(k.Color)
-	if k.Closed {
-		m.strip(pts, m.alpha, width, in, true)
-		return
-	}
-	start := 0
-	for i := 1; i < len(pts); i++ {
-		if i+1 < len(pts) && !sharp(pts[i-1], pts[i], pts[i+1]) {
-			continue
-		}
-		var al []float32
-		if k.Fade {
-			al = m.alpha[start : i+1]
-		}
-		m.strip(pts[start:i+1], al, width, in, false)
-		start = i
-	}
-}
-
-func sharp(a, b, c display.Pt) bool {
-	u, v := b.Sub(a), c.Sub(b)
-	return u.X*v.X+u.Y*v.Y < cornerLimit*u.Len()*v.Len()
-}
-
-// strip is a ribbon along pts: per point four vertices, the outer two clear.
-// Open ribbons end round enough: their last cross-section is feathered too.
-func (m *Mesh) strip(pts []display.Pt, alpha []float32, width float64, k ink, closed bool) {
-	n := len(pts)
-	if n < 2 {
-		return
-	}
-	thin := float32(1)
-	if width < 1 { // thinner than a pixel: as wide as one, but paler
-		thin, width = float32(width), 1
-	}
-	inner, outer := (width-feather)/2, (width+feather)/2
-	at := func(i int) float32 {
-		if len(alpha) == 0 {
-			return thin
-		}
-		return alpha[i] * thin
-	}
-	// Long lines are cut so that no part outgrows a batch.
-	const most = 8000
-	for from := 0; from < n-1 || (closed && from < n); from += most {
-		to := min(from+most, n-1)
-		if closed {
-			to = min(from+most, n)
-		}
-		m.room(4 * (to - from + 1))
-		first := m.base()
-		for i := from; i <= to; i++ {
-			j := i % n
-			p := pts[j]
-			var side display.Pt
-			switch {
-			case closed:
-				side = m.corner(pts[(j+n-1)%n], p, pts[(j+1)%n])
-			case j == 0:
-				side = normal(p, pts[1])
-			case j == n-1:
-				side = normal(pts[n-2], p)
-			default:
-				side = m.corner(pts[j-1], p, pts[j+1])
-			}
-			a := at(j)
-			m.vertex(p.Add(side.Scale(outer)), k, 0)
-			m.vertex(p.Add(side.Scale(inner)), k, a)
-			m.vertex(p.Sub(side.Scale(inner)), k, a)
-			m.vertex(p.Sub(side.Scale(outer)), k, 0)
-		}
-		for i := range uint16(to - from) {
-			a, b := first+4*i, first+4*i+4
-			for s := range uint16(3) {
-				m.Indices = append(m.Indices, a+s, b+s, a+s+1, b+s, b+s+1, a+s+1)
-			}
-		}
-	}
 }
 
 // text lays letters out from the pen's place, each on a whole device pixel

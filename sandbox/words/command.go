@@ -9,6 +9,7 @@ type Command struct {
 	TryHelp  string // %s: program or program and command
 	Serve    Serve
 	Check    Check
+	Sample   Sample
 	Quantity Quantity
 }
 
@@ -35,22 +36,39 @@ type Serve struct {
 
 // Check holds the words of the command that tells what a pattern is made of.
 type Check struct {
+	Usage        string
+	NoFile       string
+	CannotRead   string // %s: file, %v: cause
+	TooLong      string // %s: file, %d: bytes
+	CannotWrite  string // %v: cause
+	Stdin        string // what the file on standard input is called
+	Hand         string // %s: left or right
+	Head         [5]string
+	SeamHead     [6]string
+	From         string // %d, %d: pieces before and after
+	Degrees      string // %s: a number
+	HandBack     string
+	ArmReverses  string
+	PropReverses string
+	Fault        string // %s: level, %s: where, %s: what
+	NoLevel      string // %q: what was asked for, %s: the levels
+	PetalsMode   string // %s: petals, %s: mode
+	PetalsTip    string // %s: petals and mode, %s: degrees
+	None         string
+	LaneCloses   string // %s: rounds, %s: beats, %s: seconds
+	LaneNever    string // %s: metres
+	WholeCloses  string // %s: beats, %s: seconds
+	WholeNever   string
+	Caution      string
+}
+
+// Sample holds the words of the command that prints places.
+type Sample struct {
 	Usage       string
-	NoFile      string
-	CannotRead  string // %s: file, %v: cause
-	TooLong     string // %s: file, %d: bytes
+	OneFile     string // %d: files given
+	PerBeat     string // %d: what was asked for
+	TooMany     string // %s: file, %v: rows, %d: most rows
 	CannotWrite string // %v: cause
-	Stdin       string // what the file on standard input is called
-	Hand        string // %s: left or right
-	Head        [5]string
-	PetalsMode  string // %s: petals, %s: mode
-	PetalsTip   string // %s: petals and mode, %s: degrees
-	None        string
-	LaneCloses  string // %s: rounds, %s: beats, %s: seconds
-	LaneNever   string // %s: metres
-	WholeCloses string // %s: beats, %s: seconds
-	WholeNever  string
-	Caution     string
 }
 
 // Quantity holds units with their numbers.
@@ -66,16 +84,20 @@ var englishCommand = Command{
 
 usage:
   whorlbench serve [--addr HOST:PORT] [--dir FOLDER]
-  whorlbench check FILE...
+  whorlbench check [--json] [--strict LEVEL] FILE...
+  whorlbench sample [--per-beat N] FILE
 
 commands:
   serve   opens the bench to a browser on this machine
-  check   tells what a pattern is made of and when it closes; - is standard input
+  check   tells what a pattern is made of, how its pieces join and when it closes
+  sample  prints where hands and heads are, as CSV
+
+- as FILE is standard input
 
 for example:
   $ whorlbench check half-moon.toml
 ` + sampleAnswer + `
-exit status: 0 fine, 2 the input could not be used
+exit status: 0 fine, 1 check --strict found a fault, 2 the input could not be used
 `,
 	Unknown: "%s: there is no command %q",
 	BadFlag: "%s: %v",
@@ -109,29 +131,56 @@ Serves the built bench until it is interrupted.
 	},
 
 	Check: Check{
-		Usage: `usage: whorlbench check FILE...
+		Usage: `usage: whorlbench check [--json] [--strict LEVEL] FILE...
 
-Tells, for each hand, which elementary patterns its pieces are slices of, and
-when the whole closes. - reads standard input.
+Tells, for each hand, which elementary patterns its pieces are slices of, how
+they join, and when the whole closes. - reads standard input.
+
+  --json           one object a file, for other programs; several files: an array
+  --strict LEVEL   exit status 1 if this fault or a worse one is found; worst first:
+                   gap, stop, kink, slack, tangle
 `,
-		NoFile:      "whorlbench check: no file given; try: whorlbench check half-moon.toml (- reads standard input)",
-		CannotRead:  "%s: cannot be read: %v",
-		TooLong:     "%s:1:1: longer than %d bytes, which is no pattern",
-		CannotWrite: "whorlbench check: cannot write the answer: %v",
-		Stdin:       "<stdin>",
-		Hand:        "%s hand",
-		Head:        [5]string{"piece", "pattern", "ratio", "beats", "petals"},
-		PetalsMode:  "%s, %s mode",
-		PetalsTip:   "%s, first tip at %s°",
-		None:        "–",
-		LaneCloses:  "closes after %s, %s, %s",
-		LaneNever:   "the hand ends a round %s m from where it began: the lane never closes",
-		WholeCloses: "the whole closes after %s, %s",
-		WholeNever:  "the whole never closes",
+		NoFile:       "whorlbench check: no file given; try: whorlbench check half-moon.toml (- reads standard input)",
+		CannotRead:   "%s: cannot be read: %v",
+		TooLong:      "%s:1:1: longer than %d bytes, which is no pattern",
+		CannotWrite:  "whorlbench check: cannot write the answer: %v",
+		Stdin:        "<stdin>",
+		Hand:         "%s hand",
+		Head:         [5]string{"piece", "pattern", "ratio", "beats", "petals"},
+		SeamHead:     [6]string{"seam", "verdict", "hand turns", "along m/s", "across m/s", ""},
+		From:         "%d → %d",
+		Degrees:      "%s°",
+		HandBack:     "hand turns back",
+		ArmReverses:  "arm reverses",
+		PropReverses: "prop reverses",
+		Fault:        "%s, %s: %s",
+		NoLevel:      "whorlbench check: --strict: found %q, allowed %s",
+		PetalsMode:   "%s, %s mode",
+		PetalsTip:    "%s, first tip at %s°",
+		None:         "–",
+		LaneCloses:   "closes after %s, %s, %s",
+		LaneNever:    "the hand ends a round %s m from where it began: the lane never closes",
+		WholeCloses:  "the whole closes after %s, %s",
+		WholeNever:   "the whole never closes",
 		Caution: `Take care: spin in clear space, soft props first. Fire needs a spotter, and
 local rules apply. These are numbers, not lessons: learn from people who are
 experienced and, where it is asked for, licensed.
 `,
+	},
+
+	Sample: Sample{
+		Usage: `usage: whorlbench sample [--per-beat N] FILE
+
+Prints, as CSV, where hand and head are in the room (m, X to the audience's
+right, Y up, Z toward the audience) and what the tether would carry (multiples of the
+head's weight), from beat 0 to the closing time, or over one round if it never closes.
+
+  --per-beat N   rows a beat (default 24)
+`,
+		OneFile:     "whorlbench sample: found %d files, allowed one; try: whorlbench sample half-moon.toml",
+		PerBeat:     "whorlbench sample: --per-beat: found %d, allowed 1 or more",
+		TooMany:     "%s: %v rows are too many, at most %d: ask for fewer rows a beat",
+		CannotWrite: "whorlbench sample: cannot write the answer: %v",
 	},
 
 	Quantity: Quantity{
@@ -150,6 +199,9 @@ const sampleAnswer = `  half-moon.toml: Half-moon
     piece  pattern                     ratio  beats  petals
         1  extension                       1      2  0
         2  four-petal antispin flower     −3      2  4, diamond mode, first tip at 0°
+    seam   verdict  hand turns  along m/s  across m/s
+    1 → 2  smooth         180°          0           0  hand turns back, arm reverses
+    2 → 1  smooth         180°          0           0  hand turns back, arm reverses
     closes after 1 round, 4 beats, 2 s
   the whole closes after 4 beats, 2 s
 `

@@ -9,6 +9,7 @@ type Table struct {
 	Figure  Figure
 	Bench   Bench
 	Page    Page
+	Report  Report
 	Command Command
 	Preset  Preset
 }
@@ -19,6 +20,7 @@ var English = Table{
 	Figure:  englishFigure,
 	Bench:   englishBench,
 	Page:    englishPage,
+	Report:  englishReport,
 	Command: englishCommand,
 	Preset:  englishPreset,
 }
