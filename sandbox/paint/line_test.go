@@ -72,7 +72,7 @@ func TestLineStaysNear(t *testing.T) {
 		{"astroid off its cusps", astroid(50, 45, 0.013, 224), true},
 		{"rose", rose(50, 45, 2, 224), true},
 	} {
-		for _, width := range []float64{1, 1.25, 3.5, 6} {
+		for _, width := range []float64{1.25, 3.5} {
 			for _, scale := range []float64{1, 2, 3} {
 				m := built(t, scale, func(l *display.List) { l.Polyline(width, black, tt.closed, tt.pts...) })
 				reach := math.Sqrt2*(width*scale+feather)/2 + 0.1

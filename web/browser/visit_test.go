@@ -56,7 +56,7 @@ type visit struct {
 	requests []string
 }
 
-// newVisit starts a browser with a profile of its own and opens the bench.
+// newVisit starts a browser and opens the bench.
 func newVisit(t *testing.T, s screen) *visit {
 	t.Helper()
 	if err := site.Check(dist); err != nil {
@@ -64,7 +64,16 @@ func newVisit(t *testing.T, s screen) *visit {
 	}
 	server := httptest.NewServer(site.New(dist, nil))
 	t.Cleanup(server.Close)
-	v := &visit{t: t, url: server.URL + "/", screen: s, downloads: t.TempDir()}
+	v := newBrowser(t, s)
+	v.url = server.URL + "/"
+	v.load()
+	return v
+}
+
+// newBrowser starts a browser with a profile of its own.
+func newBrowser(t *testing.T, s screen) *visit {
+	t.Helper()
+	v := &visit{t: t, screen: s, downloads: t.TempDir()}
 
 	opts := []chromedp.ExecAllocatorOption{
 		chromedp.NoFirstRun, chromedp.NoSandbox, chromedp.Headless, chromedp.NoDefaultBrowserCheck,
@@ -97,7 +106,6 @@ func newVisit(t *testing.T, s screen) *visit {
 		emulate = append(emulate, chromedp.EmulateMobile, chromedp.EmulateTouch)
 	}
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(s.width, s.height, emulate...)))
-	v.load()
 	return v
 }
 
