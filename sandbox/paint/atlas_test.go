@@ -2,6 +2,7 @@ package paint
 
 import (
 	"image"
+	"image/color"
 	"math"
 	"testing"
 
@@ -146,6 +147,28 @@ func texture(a *Atlas) func(u, v float64) texel {
 			c[k] = float64(pix[at+k]) / 255
 		}
 		return c
+	}
+}
+
+// TestLetterPainted: a letter whose pen stands on a whole pixel is its own mask,
+// pixel for pixel, in its colour.
+func TestLetterPainted(t *testing.T) {
+	red := color.NRGBA{R: 255, A: 255}
+	for _, scale := range []float64{1, 2, 3} {
+		m := built(t, scale, func(l *display.List) { l.Text(display.Pt{X: 20, Y: 40}, 24, false, red, "q") })
+		const side = 200
+		p := newPicture(side, side).draw(m, texture(m.atlas))
+		rect, mask, _ := m.atlas.faces.Glyph('q', false, 24*scale, 0)
+		rect = rect.Add(image.Pt(int(20*scale), int(40*scale)))
+		for i, got := range p.pix {
+			want := 0.0
+			if at := image.Pt(i%side, i/side); at.In(rect) {
+				want = float64(mask.AlphaAt(at.X-rect.Min.X, at.Y-rect.Min.Y).A) / 255
+			}
+			if math.Abs(got[3]-want) > 1e-5 || math.Abs(got[0]-want) > 1e-5 || got[1] != 0 {
+				t.Fatalf("scale %v: pixel %d, %d = %v, want opacity and red %v", scale, i%side, i/side, got, want)
+			}
+		}
 	}
 }
 

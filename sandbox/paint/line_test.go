@@ -90,6 +90,27 @@ func TestLineStaysNear(t *testing.T) {
 	}
 }
 
+// TestCorner: a right angle keeps its outer corner, a sharper turn is rounded.
+func TestCorner(t *testing.T) {
+	const width = 8.0
+	for _, tt := range []struct {
+		name string
+		pts  []display.Pt
+		at   display.Pt
+		want float64
+	}{
+		{"right angle", []display.Pt{{X: 10, Y: 30}, {X: 60, Y: 30}, {X: 60, Y: 80}}, display.Pt{X: 63.2, Y: 26.8}, 1},
+		{"turning back", []display.Pt{{X: 10, Y: 30}, {X: 60, Y: 30}, {X: 10, Y: 30}}, display.Pt{X: 63.2, Y: 30}, 1},
+		{"turning back", []display.Pt{{X: 10, Y: 30}, {X: 60, Y: 30}, {X: 10, Y: 30}}, display.Pt{X: 63.6, Y: 26.4}, 0},
+		{"its own end", []display.Pt{{X: 10, Y: 30}, {X: 60, Y: 30}}, display.Pt{X: 60.6, Y: 30}, 0},
+	} {
+		m := built(t, 1, func(l *display.List) { l.Polyline(width, black, false, tt.pts...) })
+		if got := opacity(m, tt.at.X, tt.at.Y); math.Abs(got-tt.want) > 0.02 {
+			t.Errorf("%s: opacity at %v = %.3f, want %v", tt.name, tt.at, got, tt.want)
+		}
+	}
+}
+
 // palest walks the line, but for a pixel at the ends of an open one, and
 // returns where it is painted least.
 func palest(m *Mesh, pts []display.Pt, closed bool, scale float64) (at display.Pt, least float64) {

@@ -156,7 +156,10 @@ func TestMeshSplits(t *testing.T) {
 		t.Errorf("%d batches, want room for 400,000 vertices", len(m.Batches))
 	}
 	sum := 0.0
-	for _, b := range m.Batches {
+	for k, b := range m.Batches {
+		if n := b.FirstVertex; k > 0 && !slices.Equal(m.Vertices[n:n+4], m.Vertices[n-4:n]) {
+			t.Errorf("Batches[%d] begins with %v, want the section %v that ended the last", k, m.Vertices[n:n+4], m.Vertices[n-4:n])
+		}
 		idx := m.Indices[b.FirstIndex:b.EndIndex]
 		for i := 0; i < len(idx); i += 3 {
 			a, b, c := m.Vertices[b.FirstVertex+int(idx[i])], m.Vertices[b.FirstVertex+int(idx[i+1])], m.Vertices[b.FirstVertex+int(idx[i+2])]
