@@ -40,7 +40,7 @@ const (
 // What the speed sliders reach, in turns a cycle; more can be typed.
 const (
 	armReach   = 4
-	propReach  = 8
+	propReach  = 6
 	speedStep  = 0.05
 	speedCatch = 0.15
 )
@@ -116,40 +116,55 @@ func (b *Bench) arrangeActions() {
 
 func (b *Bench) arrangeSliders() {
 	w, p := &b.Words.Bench, b.Session.SelectedPiece()
-	b.addSlider(idArm, w.Arm, p.Arm, armReach, b.plan.arm)
-	b.addSlider(idProp, w.Prop, p.Prop, propReach, b.plan.prop)
+	b.addSlider(idArm, w.Arm, p.Arm, armReach, b.plan.arm, nil)
+	b.addSlider(idProp, w.Prop, p.Prop, propReach, b.plan.prop, b.pictures())
 	b.add(widget.Control{ID: idLength, Label: w.Beats.Label, Caption: w.Beats.Short,
 		Text: words.Value(p.Length()), Rect: b.plan.length})
 }
 
 // addSlider adds a speed's slider with its value to the left and, where there
-// is room, a stepper at each end.
-func (b *Bench) addSlider(id string, name words.Named, v frac.Frac, reach float64, r display.Rect) {
+// is room and no rule, a stepper at each end. A row that is high enough has
+// the pictures of its whole values above the track.
+func (b *Bench) addSlider(id string, name words.Named, v frac.Frac, reach float64, r display.Rect, pictures []widget.Picture) {
 	w := &b.Words.Bench
-	r.Y, r.H = r.Y+(r.H-max(theme.Finger, min(r.H, 50)))/2, max(theme.Finger, min(r.H, 50))
+	var rule display.Rect
+	if len(pictures) > 0 && r.H >= theme.Finger+ruleRow {
+		rule, r = r.CutTop(r.H - theme.Finger)
+	} else {
+		pictures = nil
+		r.Y, r.H = r.Y+(r.H-theme.Finger)/2, theme.Finger
+	}
 	value, rest := r.CutLeft(64)
 	b.add(widget.Control{ID: id + suffixType, Label: fmt.Sprintf(w.Type, name.Label), Caption: name.Short, Text: words.Value(v), Rect: value})
-	steppers := rest.W >= steppersFrom
+	var more display.Rect
+	steppers := rest.W >= steppersFrom && pictures == nil
 	if steppers {
 		var less display.Rect
 		less, rest = rest.CutLeft(theme.Finger)
 		b.add(widget.Control{ID: id + suffixLess, Label: fmt.Sprintf(w.Less, name.Label), Icon: widget.IconMinus, Rect: less})
-	}
-	var more display.Rect
-	if steppers {
 		more, rest = rest.CutRight(theme.Finger)
 	}
-	b.add(widget.Control{ID: id, Kind: widget.Slider, Label: name.Label, Rect: rest, Track: rest.Inset(16),
+	c := widget.Control{ID: id, Kind: widget.Slider, Label: name.Label, Rect: rest, Track: rest.Inset(16),
 		Value: v.Float(), Min: -reach, Max: reach, Step: speedStep, Catch: speedCatch,
-		Text: fmt.Sprintf(w.Turns, words.Value(v))})
+		Text: fmt.Sprintf(w.Turns, words.Value(v)), Pictures: pictures,
+		Hue: b.theme.Of(b.Session.Tracks()[b.Session.Selected().Lane].Lane.Side == engine.Left)}
+	if pictures != nil {
+		c.Rule = display.Rect{X: rest.X, Y: rule.Y, W: rest.W, H: rule.H}
+		c.Rect.Y, c.Rect.H = rule.Y, rule.H+rest.H
+	}
+	b.add(c)
 	if steppers {
 		b.add(widget.Control{ID: id + suffixMore, Label: fmt.Sprintf(w.More, name.Label), Icon: widget.IconPlus, Rect: more})
 	}
 }
 
 // steppersFrom is the width that a slider and its two steppers need; with
-// less, the slider's length counts for more.
-const steppersFrom = 240
+// less, the slider's length counts for more. ruleRow is the least height of
+// the pictures of a rule.
+const (
+	steppersFrom = 240
+	ruleRow      = 22
+)
 
 // pieceID names a piece's control.
 func pieceID(lane, i int) string { return fmt.Sprintf("piece-%d-%d", lane, i) }
@@ -192,7 +207,7 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
 		f := s.Figure(at)
 		c := widget.Control{
 			ID: pieceID(lane, i), Kind: widget.Piece, Group: group, Lane: lane, Index: i,
-			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f),
+			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f) + ", " + b.Words.Join(s.Seams()[lane][i].Verdict),
 			Caption: b.Words.Name(f), Left: t.Lane.Side == engine.Left,
 			On:   s.Selected() == at,
 			Rect: display.Rect{X: x, Y: track.Y, W: track.W * g.Span / round, H: track.H},

@@ -51,6 +51,7 @@ type Bench struct {
 	toast    toast
 	hint     bool
 	seen     seen
+	rule     petalRule
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page

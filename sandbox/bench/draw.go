@@ -43,12 +43,17 @@ func (b *Bench) drawName(l *display.List) {
 	sel := s.Selected()
 	track := s.Tracks()[sel.Lane]
 	name := b.Words.Name(s.Figure(sel))
-	closing := b.Words.Closing(s.Pattern().Tempo, s.Tracks()...)
-	ink := t.Muted
+	closing, closes := b.Words.Closing(s.Pattern().Tempo, s.Tracks()...), true
 	for _, k := range s.Tracks() {
-		if !k.Closing().Closes() {
-			ink = t.Warn
+		closes = closes && k.Closing().Closes()
+	}
+	_, worst, faulty := s.WorstSeam()
+	fault := b.Words.SeamFault(worst)
+	ink := func(good bool) color.NRGBA {
+		if good {
+			return t.Muted
 		}
+		return t.Warn
 	}
 	r := b.plan.name
 	write := func(x, y, size float64, bold bool, c color.NRGBA, text string, room float64) {
@@ -62,8 +67,9 @@ func (b *Bench) drawName(l *display.List) {
 		}
 		write(r.X, r.Y+52, size, true, t.Ink, name, r.W)
 		write(r.X, r.Y+80, 16, false, t.Ink, b.figureLine(), r.W)
-		if !b.pill(l, b.message(), r.X, r.Y+112, r.W) {
-			write(r.X, r.Y+112, theme.TextBody, false, ink, closing, r.W)
+		write(r.X, r.Y+108, theme.TextBody, false, ink(closes), closing, r.W)
+		if !b.pill(l, b.message(), r.X, r.Y+132, r.W) {
+			write(r.X, r.Y+132, theme.TextBody, false, ink(!faulty), fault, r.W)
 		}
 		b.drawNotes(l)
 		return
@@ -79,8 +85,13 @@ func (b *Bench) drawName(l *display.List) {
 	if low {
 		return
 	}
+	// One line is left: the first of what is wrong, or that all is well.
+	line, good := closing, closes
+	if closes && faulty {
+		line, good = fault, false
+	}
 	if !b.pill(l, b.message(), r.X, r.Y+39, r.W) {
-		write(r.X+2, r.Y+39, 13, false, ink, closing, r.W-6)
+		write(r.X+2, r.Y+39, 13, false, ink(good), line, r.W-6)
 	}
 }
 
@@ -103,7 +114,7 @@ func (b *Bench) drawNotes(l *display.List) {
 }
 
 // drawStrip draws what lies under the pieces: a row for each lane with the
-// hand's letter, and a broken bar where a round ends away from its start.
+// hand's letter.
 func (b *Bench) drawStrip(l *display.List) {
 	t := b.theme
 	for i, k := range b.Session.Tracks() {
@@ -113,22 +124,14 @@ func (b *Bench) drawStrip(l *display.List) {
 		hue := t.Of(left)
 		at := display.Pt{X: row.X + 10, Y: mid}
 		letter := b.Words.Letter(k.Lane.Side)
-		if left {
-			l.Ring(at, 9, 2, hue)
-		} else {
-			l.Ring(at, 9, 2, hue)
+		if !left { // a disc for the right hand, a ring for the left
 			l.Disc(at, 9, display.Mix(t.Ground, hue, 0.3))
-			l.Ring(at, 9, 2, hue)
 		}
+		l.Ring(at, 9, 2, hue)
 		w := b.faces.Width(letter, theme.TextSmall, true)
 		l.Text(display.Pt{X: at.X - w/2, Y: at.Y + 4.5}, theme.TextSmall, true, t.Ink, letter)
 		track := b.stripTrack(row)
 		l.FillRect(display.Rect{X: track.X, Y: track.Y + 2, W: track.W, H: track.H - 4}, 6, display.Mix(t.Ground, t.Hair, 0.6))
-		end := track.X + track.W*k.Beats/b.Session.Round()
-		if !k.Closing().Closes() {
-			l.Segment(display.Pt{X: end + 3, Y: row.Y + 4}, display.Pt{X: end + 3, Y: mid - 4}, 3, t.Warn)
-			l.Segment(display.Pt{X: end + 3, Y: mid + 4}, display.Pt{X: end + 3, Y: row.Y + row.H - 4}, 3, t.Warn)
-		}
 	}
 }
 
@@ -145,6 +148,9 @@ func (b *Bench) drawPieces(l *display.List, looks *widget.Looks) {
 			continue
 		}
 		looks.Draw(l, c)
+	}
+	if b.lift == nil {
+		b.drawSeams(l)
 	}
 	if top != nil {
 		raised := *top

@@ -31,7 +31,8 @@ const (
 	rulerRow   = 34
 	laneRow    = 46
 	actionRow  = 54
-	sliderRow  = 54
+	sliderRow  = 50
+	propRow    = 70 // with the pictures of its whole values
 	headRow    = 46
 	deskPanel  = 420
 	deskTool   = 56
@@ -73,7 +74,7 @@ func row(r *display.Rect, h float64) display.Rect {
 // planUpright gives one thumb everything: what is used most lies lowest.
 func (p *plan) planUpright(all display.Rect, lanes int) {
 	body := display.Rect{X: all.X + edge, Y: all.Y, W: all.W - 2*edge, H: all.H - edge}
-	p.prop = row(&body, sliderRow)
+	p.prop = row(&body, propRow)
 	p.arm = row(&body, sliderRow)
 	p.actions = row(&body, actionRow)
 	p.strip(&body, lanes)
@@ -116,12 +117,12 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 	panel, stage := display.Rect{X: all.X, Y: body.Y, W: all.W - 2*edge, H: body.H}.CutRight(deskPanel)
 	p.stage = stage
 	panel = display.Rect{X: panel.X + 3*edge, Y: panel.Y + 2*edge, W: panel.W - 3*edge, H: panel.H - 2*edge}
-	head, panel := panel.CutTop(132)
+	head, panel := panel.CutTop(144)
 	p.heading(head)
 	_, panel = panel.CutTop(2 * edge)
-	p.arm, panel = panel.CutTop(sliderRow + 10)
+	p.arm, panel = panel.CutTop(sliderRow + 4)
 	_, panel = panel.CutTop(edge)
-	p.prop, panel = panel.CutTop(sliderRow + 10)
+	p.prop, panel = panel.CutTop(propRow + 4)
 	_, panel = panel.CutTop(edge)
 	p.length, panel = panel.CutTop(sliderRow)
 	p.length.W = valueWidth

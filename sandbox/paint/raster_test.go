@@ -55,6 +55,13 @@ func holds(d float64, a, b Vertex) bool {
 }
 
 func (p *picture) triangle(a, b, c Vertex, texture func(u, v float64) texel) {
+	column := func(x float32) float64 { return (float64(x) - p.x0) / p.step }
+	row := func(y float32) float64 { return (float64(y) - p.y0) / p.step }
+	i0, i1 := max(int(math.Floor(column(min(a.X, b.X, c.X)))), 0), min(int(math.Ceil(column(max(a.X, b.X, c.X)))), p.w-1)
+	j0, j1 := max(int(math.Floor(row(min(a.Y, b.Y, c.Y)))), 0), min(int(math.Ceil(row(max(a.Y, b.Y, c.Y)))), p.h-1)
+	if i0 > i1 || j0 > j1 {
+		return
+	}
 	whole := cross(a, b, float64(c.X), float64(c.Y))
 	if whole < 0 {
 		b, c, whole = c, b, -whole
@@ -62,10 +69,6 @@ func (p *picture) triangle(a, b, c Vertex, texture func(u, v float64) texel) {
 	if whole == 0 {
 		return
 	}
-	column := func(x float32) float64 { return (float64(x) - p.x0) / p.step }
-	row := func(y float32) float64 { return (float64(y) - p.y0) / p.step }
-	i0, i1 := max(int(math.Floor(column(min(a.X, b.X, c.X)))), 0), min(int(math.Ceil(column(max(a.X, b.X, c.X)))), p.w-1)
-	j0, j1 := max(int(math.Floor(row(min(a.Y, b.Y, c.Y)))), 0), min(int(math.Ceil(row(max(a.Y, b.Y, c.Y)))), p.h-1)
 	for j := j0; j <= j1; j++ {
 		for i := i0; i <= i1; i++ {
 			x, y := p.x0+float64(i)*p.step, p.y0+float64(j)*p.step

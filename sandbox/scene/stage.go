@@ -2,6 +2,7 @@ package scene
 
 import (
 	"image/color"
+	"math"
 	"math/cmplx"
 
 	"whorlbench/engine"
@@ -131,25 +132,32 @@ func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) 
 		l.To(st.View.ToScreen(t.PointAt(round, sel.Piece, float64(k)/float64(n)).Head), 1)
 	}
 	for _, u := range []float64{0, 1} {
-		st.cutEnd(l, t.AtPiece(round, sel.Piece, u), st.ink(t))
+		at := t.AtPiece(round, sel.Piece, u)
+		st.cutEnd(l, at.Head, heading(t, round, sel.Piece, u, at), st.ink(t))
 	}
 }
 
-// cutEnd marks an end of a slice by a bar across the curve, or across the
-// prop where the head stands still.
-func (st *Stage) cutEnd(l *display.List, at engine.State, c color.NRGBA) {
-	dir := at.HeadVel
-	if cmplx.Abs(dir) < 1e-9 {
-		dir = (at.Head - at.Hand) * 1i
+// heading returns a vector along the curve at an end of a piece, not zero.
+func heading(t *engine.Track, round, piece int, u float64, at engine.State) complex128 {
+	const still = 1e-9 // m, m a beat
+	if cmplx.Abs(at.HeadVel) > still {
+		return at.HeadVel
 	}
-	if dir == 0 {
-		return
+	// A pendulum's end or an eased one: where the head comes from or goes to.
+	const in = 1e-3
+	if d := t.PointAt(round, piece, math.Abs(u-in)).Head - at.Head; cmplx.Abs(d) > still {
+		return d
 	}
+	return at.Head - at.Hand // it never moves: the bar goes across the prop
+}
+
+// cutEnd marks an end of a slice by a bar across the curve.
+func (st *Stage) cutEnd(l *display.List, head, dir complex128, c color.NRGBA) {
 	across := dir / complex(cmplx.Abs(dir), 0) * 1i
 	const half = 7 // px
 	d := across * complex(half/st.View.Scale, 0)
-	l.Segment(st.View.ToScreen(at.Head-d), st.View.ToScreen(at.Head+d), 4.5, st.Theme.Stage)
-	l.Segment(st.View.ToScreen(at.Head-d), st.View.ToScreen(at.Head+d), 2, c)
+	l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 4.5, st.Theme.Stage)
+	l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 2, c)
 }
 
 // moving draws arm, hand, tether and head at the playhead. The right hand is

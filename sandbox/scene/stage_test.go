@@ -52,17 +52,23 @@ func everyPattern(t *testing.T) []engine.Pattern {
 		}
 		out = append(out, p)
 	}
-	// Nothing moves, also where hand and shoulder are one place; and a prop
-	// that takes three rounds, an eased arm, a pendulum, other planes.
+	// Nothing moves, and hand and shoulder are one place; a prop that takes
+	// three rounds, an eased arm, pendulums, a carried prop, another plane.
 	still := engine.Stroke(engine.PointPath(complex(-0.2, 0)), frac.Int(0), frac.Int(0), frac.Int(1), frac.Int(1))
 	slow := circular("1", "1/3", "1")
 	slow.Law = engine.EaseBoth
 	swing := circular("1", "1", "1")
 	swing.Swing = 90
+	hanging := engine.Stroke(engine.PointPath(0), frac.Int(0), frac.Int(1), fr("1/2"), frac.Int(1))
+	hanging.Swing = 60
+	carried := engine.Stroke(engine.LinePath(0, 0.5, 20), frac.Int(1), frac.Int(0), fr("1/2"), frac.Int(1))
+	carried.Law = engine.EaseBoth
 	for _, l := range []engine.Lane{
 		{Side: engine.Right, Tether: 0.6, Pieces: []engine.Piece{still}},
 		{Side: engine.Left, Tether: 0.4, Pieces: []engine.Piece{slow}},
 		{Side: engine.Left, Plane: engine.Wheel, Tether: 0.4, Pieces: []engine.Piece{swing, slow}},
+		{Side: engine.Right, Tether: 0.4, Pieces: []engine.Piece{hanging, carried}},
+		{Side: engine.Right, Tether: 0.4, Pieces: []engine.Piece{carried}},
 		wide(),
 	} {
 		out = append(out, engine.Pattern{Title: fmt.Sprintf("odd %d", len(out)), Tempo: 90, Performer: engine.DefaultPerformer(), Lanes: []engine.Lane{l}})

@@ -10,6 +10,7 @@ import (
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
+	"whorlbench/engine/seam"
 	"whorlbench/presets"
 )
 
@@ -27,6 +28,7 @@ type Session struct {
 
 	tracks  []*engine.Track
 	figures [][]naming.Figure
+	seams   [][]seam.Seam // made when asked for
 
 	beat    float64 // of the playhead, from 0
 	Playing bool
@@ -56,6 +58,7 @@ func (s *Session) show(m moment) {
 	s.rev++
 	s.tracks = s.tracks[:0:0]
 	s.figures = s.figures[:0:0]
+	s.seams = nil
 	for _, l := range s.pattern.Lanes {
 		t := engine.NewTrack(l)
 		s.tracks = append(s.tracks, t)
@@ -83,6 +86,30 @@ func (s *Session) Tracks() []*engine.Track { return s.tracks }
 
 // Figure returns what a piece is a slice of.
 func (s *Session) Figure(at Select) naming.Figure { return s.figures[at.Lane][at.Piece] }
+
+// Seams returns how the pieces of each lane join, in the pattern's order.
+func (s *Session) Seams() [][]seam.Seam {
+	if s.seams == nil {
+		for _, t := range s.tracks {
+			s.seams = append(s.seams, seam.Of(t, s.pattern.Tempo, s.pattern.Performer.Rigid))
+		}
+	}
+	return s.seams
+}
+
+// WorstSeam returns the worst seam of all lanes, the first of its kind; ok is
+// false if all are smooth.
+func (s *Session) WorstSeam() (lane int, worst seam.Seam, ok bool) {
+	worst.Verdict = seam.Smooth
+	for i, seams := range s.Seams() {
+		for _, x := range seams {
+			if x.Verdict < worst.Verdict {
+				lane, worst, ok = i, x, true
+			}
+		}
+	}
+	return lane, worst, ok
+}
 
 // Selected returns the piece in hand.
 func (s *Session) Selected() Select { return s.sel }

@@ -4,6 +4,7 @@
 package widget
 
 import (
+	"image/color"
 	"math"
 
 	"whorlbench/sandbox/display"
@@ -43,7 +44,17 @@ type Control struct {
 	Left     bool // a piece of the left hand
 	Lane     int
 	Index    int
-	Marks    []float64 // ruler: labelled values
+	Marks    []float64    // ruler: labelled values
+	Rule     display.Rect // slider: where the pictures of its whole values stand
+	Pictures []Picture
+	Hue      color.NRGBA // of the picture that is chosen
+}
+
+// Picture is what a slider gives at a value, as a curve in the square from
+// −1 to 1, y downward.
+type Picture struct {
+	Value float64
+	Curve []display.Pt
 }
 
 // Hit returns where the control is touched: at least a finger's size.
@@ -62,8 +73,7 @@ func (c *Control) At(v float64) float64 {
 // ValueAt returns the value shown at x: within the ends, caught by a near
 // whole number, else on a whole step from the lower end.
 func (c *Control) ValueAt(x float64) float64 {
-	v := c.Min + (c.Max-c.Min)*(x-c.Track.X)/c.Track.W
-	v = min(max(v, c.Min), c.Max)
+	v := c.under(x)
 	if whole := math.Round(v); c.Catch > 0 && math.Abs(v-whole) <= c.Catch {
 		return whole + 0
 	}
@@ -73,4 +83,14 @@ func (c *Control) ValueAt(x float64) float64 {
 		v = math.Round(v*per) / per
 	}
 	return min(max(v, c.Min), c.Max) + 0
+}
+
+// under returns the value at x, within the ends and otherwise as it is.
+func (c *Control) under(x float64) float64 {
+	return min(max(c.Min+(c.Max-c.Min)*(x-c.Track.X)/c.Track.W, c.Min), c.Max)
+}
+
+// WholeAt returns the whole value nearest to x, as a tap on the rule means it.
+func (c *Control) WholeAt(x float64) float64 {
+	return min(max(math.Round(c.under(x)), math.Ceil(c.Min)), math.Floor(c.Max)) + 0
 }

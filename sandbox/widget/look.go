@@ -89,6 +89,7 @@ func (k *Looks) slider(l *display.List, c *Control) {
 			l.Segment(display.Pt{X: x, Y: mid - h}, display.Pt{X: x, Y: mid + h}, 1.25, t.Edge)
 		}
 	}
+	k.pictures(l, c)
 	zero := c.At(min(max(0, c.Min), c.Max))
 	at := c.At(min(max(c.Value, c.Min), c.Max))
 	lo, hi := min(zero, at), max(zero, at)
@@ -101,6 +102,27 @@ func (k *Looks) slider(l *display.List, c *Control) {
 	l.Disc(display.Pt{X: at, Y: mid}, knob-3, t.Panel)
 	if c.Value < c.Min || c.Value > c.Max { // beyond the slider's ends: typed
 		l.Disc(display.Pt{X: at, Y: mid}, knob-6, t.Warn)
+	}
+}
+
+// pictures draws what each whole value gives, the present one in its hue.
+func (k *Looks) pictures(l *display.List, c *Control) {
+	t := k.Theme
+	room := c.Track.W / (c.Max - c.Min)
+	half := min(room, c.Rule.H)/2 - 1
+	for _, p := range c.Pictures {
+		at := display.Pt{X: c.At(p.Value), Y: c.Rule.Y + c.Rule.H/2}
+		ink, width := t.Muted, 1.1
+		if p.Value == c.Value {
+			ink, width = c.Hue, 2
+		}
+		l.BeginLine(width, ink, false)
+		for _, q := range p.Curve {
+			l.To(at.Add(q.Scale(half)), 1)
+		}
+		if len(p.Curve) == 1 {
+			l.Disc(at, 1.5, ink)
+		}
 	}
 }
 

@@ -124,10 +124,15 @@ func (r *Router) down(dst []Intent, ev Pointer, controls []Control) ([]Intent, b
 	switch c.Kind {
 	case Slider, Ruler:
 		dst = append(dst, Intent{ID: c.ID, Act: Hold})
-		if d := ev.At.X - c.At(c.Value); math.Abs(d) <= knobGrab && c.Kind == Slider {
+		d := ev.At.X - c.At(c.Value)
+		switch {
+		case c.Rule.Contains(ev.At):
+			dst = g.send(dst, c.WholeAt(ev.At.X))
+		case math.Abs(d) <= knobGrab && c.Kind == Slider:
 			g.offset = d
-		} else {
-			dst = g.set(dst, c, ev.At.X)
+		default:
+			g.moved = true // the knob is under the finger and stays there
+			dst = g.send(dst, c.ValueAt(ev.At.X))
 		}
 	case Piece:
 		g.offset = ev.At.X - c.Rect.X
@@ -152,13 +157,13 @@ func under(p display.Pt, controls []Control) *Control {
 	return nil
 }
 
-func (g *grab) set(dst []Intent, c *Control, x float64) []Intent {
-	v := c.ValueAt(x - g.offset)
+// send passes a slider's value on, if it is another one.
+func (g *grab) send(dst []Intent, v float64) []Intent {
 	if v == g.sent {
 		return dst
 	}
 	g.sent = v
-	return append(dst, Intent{ID: c.ID, Act: Set, Value: v})
+	return append(dst, Intent{ID: g.id, Act: Set, Value: v})
 }
 
 func (r *Router) move(dst []Intent, g *grab, ev Pointer, controls []Control) []Intent {
@@ -169,12 +174,10 @@ func (r *Router) move(dst []Intent, g *grab, ev Pointer, controls []Control) []I
 	far := ev.At.Sub(g.start).Len() > tapSlop
 	switch g.kind {
 	case Slider, Ruler:
-		// A small tremble on the knob must not move the value.
-		if far || g.offset == 0 {
-			g.moved = true
-		}
+		// A small tremble must not move a value that was not just set there.
+		g.moved = g.moved || far
 		if g.moved {
-			dst = g.set(dst, c, ev.At.X)
+			dst = g.send(dst, c.ValueAt(ev.At.X-g.offset))
 		}
 	case Piece:
 		if far && !g.moved {

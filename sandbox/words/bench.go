@@ -2,11 +2,13 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"math/big"
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
+	"whorlbench/engine/seam"
 )
 
 // Bench holds the words of the instrument. Label is what a control is called
@@ -31,6 +33,9 @@ type Bench struct {
 	NotNumber, OutOfRange                                   string
 	TempoCaution                                            string
 	MirrorOn, MirrorOff, Opened                             string
+	AllSmooth                                               string
+	GapAfter, PropGapAfter, StopAfter, KinkAfter            string // %d: piece, %s: m, °, m/s
+	JoinSmooth, JoinKink, JoinStop, JoinGap                 string
 }
 
 // Named is a control's name in full and in short.
@@ -71,10 +76,10 @@ var englishBench = Bench{
 	PerMinute:   "%s beats a minute",
 	TurnsACycle: "turns a cycle; minus turns clockwise",
 
-	ClosesOne:     "Closes every round · %s · %s s",
-	ClosesMany:    "Closes after %s rounds · %s · %s s",
+	ClosesOne:     "Closes every round · %s · %s",
+	ClosesMany:    "Closes after %s · %s · %s",
 	Never:         "Never closes: the hand ends a round %s m off",
-	Together:      "Both close together after %s · %s s",
+	Together:      "Both close together after %s · %s",
 	NeverTogether: "Never closes: the %s hand ends a round %s m off",
 	FirstHint:     "Drag a slider, or press Cut",
 
@@ -101,18 +106,34 @@ var englishBench = Bench{
 
 	MirrorOn: "Mirror view on", MirrorOff: "Mirror view off",
 	Opened: "Opened: %s",
+
+	AllSmooth:    "All joins are smooth",
+	GapAfter:     "Gap after piece %d: the hand jumps %s m",
+	PropGapAfter: "Gap after piece %d: the prop jumps %s°",
+	StopAfter:    "Stop after piece %d: the prop turns back",
+	KinkAfter:    "Kink after piece %d: %s m/s across the tether",
+	JoinSmooth:   "joins smoothly",
+	JoinKink:     "joins with a kink",
+	JoinStop:     "joins with a stop",
+	JoinGap:      "does not join",
 }
 
 // Value writes an exact number for a person: a short decimal where there is
-// one, else a fraction.
+// one, else a fraction; what has neither is rounded, but never to 0.
 func Value(f frac.Frac) string {
-	if f.IsDecimal(3) {
+	switch {
+	case f.IsDecimal(3):
 		return Minus(f.Decimal(3))
-	}
-	if f.Den().Cmp(big.NewInt(1000)) <= 0 {
+	case f.Den().Cmp(big.NewInt(1000)) <= 0:
 		return Minus(f.String())
+	case f.IsDecimal(6):
+		return Minus(f.Decimal(6))
 	}
-	return Minus(f.Decimal(3))
+	text := f.Decimal(3)
+	for places := 4; text == "0" && places < 16; places++ {
+		text = f.Decimal(places)
+	}
+	return Minus(text)
 }
 
 // Beats writes a length of time in beats.
@@ -126,6 +147,30 @@ func (t *Table) Beats(f frac.Frac) string {
 // PieceName says which piece of which hand, and what it is.
 func (t *Table) PieceName(side engine.Side, i, n int, f naming.Figure) string {
 	return capital(fmt.Sprintf(t.Bench.PieceOf, t.Side(side), i+1, n, t.Name(f)))
+}
+
+// SeamFault says in one line what is wrong with a seam; smooth ones have
+// nothing wrong.
+func (t *Table) SeamFault(s seam.Seam) string {
+	b := &t.Bench
+	after := s.After + 1
+	switch {
+	case s.Verdict == seam.Stop:
+		return fmt.Sprintf(b.StopAfter, after)
+	case s.Verdict == seam.Kink:
+		return fmt.Sprintf(b.KinkAfter, after, number(math.Abs(s.JumpAcross), 2))
+	case s.Verdict == seam.Gap && s.HandGap > engine.TolGap:
+		return fmt.Sprintf(b.GapAfter, after, Metres(s.HandGap))
+	case s.Verdict == seam.Gap:
+		return fmt.Sprintf(b.PropGapAfter, after, number(float64(s.PropGap), 1))
+	}
+	return b.AllSmooth
+}
+
+// Join says how a piece joins the next.
+func (t *Table) Join(v seam.Verdict) string {
+	b := &t.Bench
+	return [...]string{b.JoinGap, b.JoinStop, b.JoinKink, b.JoinSmooth}[v]
 }
 
 // PieceTag says which piece of which hand in the fewest letters.
@@ -149,10 +194,9 @@ func (t *Table) Letter(s engine.Side) string {
 // Closing says in one line when the lanes come back.
 func (t *Table) Closing(tempo float64, tracks ...*engine.Track) string {
 	b := &t.Bench
-	seconds := func(beats frac.Frac) string { return number(beats.Float()*60/tempo, 2) }
 	for _, k := range tracks {
 		if c := k.Closing(); !c.Closes() {
-			gap := number(c.HandGap, 3)
+			gap := Metres(c.HandGap)
 			if len(tracks) == 1 {
 				return fmt.Sprintf(b.Never, gap)
 			}
@@ -161,11 +205,12 @@ func (t *Table) Closing(tempo float64, tracks ...*engine.Track) string {
 	}
 	if len(tracks) == 1 {
 		c := tracks[0].Closing()
+		beats, seconds := t.CountBeats(c.Beats), t.Seconds(c.Beats, tempo)
 		if c.Rounds.IsInt64() && c.Rounds.Int64() == 1 {
-			return fmt.Sprintf(b.ClosesOne, t.Beats(c.Beats), seconds(c.Beats))
+			return fmt.Sprintf(b.ClosesOne, beats, seconds)
 		}
-		return fmt.Sprintf(b.ClosesMany, c.Rounds, t.Beats(c.Beats), seconds(c.Beats))
+		return fmt.Sprintf(b.ClosesMany, t.CountRounds(c.Rounds), beats, seconds)
 	}
 	beats, _ := engine.ClosingTime(tracks...)
-	return fmt.Sprintf(b.Together, t.Beats(beats), seconds(beats))
+	return fmt.Sprintf(b.Together, t.CountBeats(beats), t.Seconds(beats, tempo))
 }

@@ -96,9 +96,9 @@ func (t *Table) Name(f naming.Figure) string {
 	case naming.LinearBetween:
 		return w.LinearBetween
 	case naming.LinearOther:
-		return fmt.Sprintf(w.LinearOther, f.Ratio)
+		return fmt.Sprintf(w.LinearOther, t.Quotient(f.Ratio))
 	case naming.EllipsePath:
-		return fmt.Sprintf(w.EllipsePath, f.Ratio)
+		return fmt.Sprintf(w.EllipsePath, t.Quotient(f.Ratio))
 	case naming.Pendulum:
 		return w.Pendulum
 	}

@@ -10,6 +10,7 @@ type Table struct {
 	Bench   Bench
 	Page    Page
 	Report  Report
+	Library Library
 	Command Command
 	Preset  Preset
 }
@@ -21,6 +22,7 @@ var English = Table{
 	Bench:   englishBench,
 	Page:    englishPage,
 	Report:  englishReport,
+	Library: englishLibrary,
 	Command: englishCommand,
 	Preset:  englishPreset,
 }

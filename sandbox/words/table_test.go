@@ -1,0 +1,95 @@
+package words
+
+import (
+	"fmt"
+	"reflect"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
+
+// texts hands every string in v, however deep, to found with its path.
+func texts(path string, v reflect.Value, found func(path, text string)) {
+	switch v.Kind() {
+	case reflect.String:
+		found(path, v.String())
+	case reflect.Struct:
+		for i := range v.NumField() {
+			texts(path+"."+v.Type().Field(i).Name, v.Field(i), found)
+		}
+	case reflect.Slice, reflect.Array:
+		if v.Len() == 0 {
+			found(path, "")
+		}
+		for i := range v.Len() {
+			texts(fmt.Sprintf("%s[%d]", path, i), v.Index(i), found)
+		}
+	default:
+		panic("words: a table holds a " + v.Kind().String() + " at " + path)
+	}
+}
+
+// wordless are controls that show a drawing only, and a column of remarks that
+// needs no head.
+var wordless = []string{
+	"English.Bench.Play.Short", "English.Bench.Pause.Short", "English.Bench.Start.Short",
+	"English.Command.Check.SeamHead[5]",
+}
+
+func TestTableIsComplete(t *testing.T) {
+	n := 0
+	texts("English", reflect.ValueOf(English), func(path, text string) {
+		n++
+		if (text == "") != slices.Contains(wordless, path) {
+			t.Errorf("%s = %q, want a text, but in %v", path, text, wordless)
+		}
+		if !utf8.ValidString(text) || strings.ContainsRune(text, utf8.RuneError) {
+			t.Errorf("%s = %q, want UTF-8", path, text)
+		}
+		if strings.Contains(text, " \n") || strings.Contains(text, "\t") || strings.Contains(text, " .") && !strings.Contains(text, "...") {
+			t.Errorf("%s = %q, want no stray blanks", path, text)
+		}
+	})
+	if n < 250 {
+		t.Errorf("only %d texts found, want the whole table", n)
+	}
+}
+
+// verb is a place for a value, as package fmt's documentation has it.
+var verb = regexp.MustCompile(`%[-+# 0]*\d*(?:\.\d+)?[vTtbcdoOqxXUeEfFgGsp%]`)
+
+// TestTableVerbs: no text holds a % that would be taken for a place.
+func TestTableVerbs(t *testing.T) {
+	texts("English", reflect.ValueOf(English), func(path, text string) {
+		if rest := verb.ReplaceAllString(text, ""); strings.Contains(rest, "%") {
+			t.Errorf("%s = %q has a %% that stands for nothing", path, text)
+		}
+	})
+}
+
+// written fails on a text in which fmt has found a value too many or too few.
+func written(t *testing.T, what, text string) {
+	t.Helper()
+	if text == "" || strings.Contains(text, "%") {
+		t.Errorf("%s = %q, want every place filled and nothing left over", what, text)
+	}
+}
+
+func TestLabelsAreWhole(t *testing.T) {
+	// Shown as they stand, or with one value, which the source's comment names.
+	b := &English.Bench
+	for text, places := range map[string]int{
+		b.Less: 1, b.More: 1, b.Type: 1, b.LaneOf: 1, b.PieceOf: 4, b.PieceLine: 3, b.Ratio: 1, b.ManyBeats: 1,
+		b.Turns: 1, b.BeatOf: 2, b.PerMinute: 1, b.ClosesOne: 2, b.ClosesMany: 3, b.Never: 1, b.Together: 2,
+		b.NeverTogether: 2, b.CutDone: 2, b.Rejoined: 1, b.Moved: 1, b.Added: 1, b.Unwritable: 1, b.AskNumber: 2,
+		b.NotNumber: 1, b.OutOfRange: 3, b.Opened: 1,
+		b.OneBeat: 0, b.Playhead: 0, b.FirstHint: 0, b.Deleted: 0, b.Undone: 0, b.Redid: 0, b.NoCut: 0, b.NoRejoin: 0,
+		b.LastPiece: 0, b.AskTempo: 0, b.AskBeats: 0, b.TempoCaution: 0, b.TurnsACycle: 0, b.MirrorOn: 0, b.MirrorOff: 0,
+	} {
+		if got := len(verb.FindAllString(text, -1)); got != places {
+			t.Errorf("%q has %d places, want %d", text, got, places)
+		}
+	}
+}
