@@ -122,16 +122,58 @@ func TestSliderChangesWhatThePieceIs(t *testing.T) {
 
 func TestSteppersGoToWholeNumbers(t *testing.T) {
 	r := newRig(t, phone, "half-moon")
-	r.b.Answer("prop-type", "-1/3", 0)
+	r.b.Answer("arm-type", "-1/3", 0)
 	for _, tt := range []struct {
 		press string
 		want  frac.Frac
-	}{{"prop-more", frac.Int(0)}, {"prop-more", frac.Int(1)}, {"prop-less", frac.Int(0)}, {"prop-less", frac.Int(-1)}, {"prop-less", frac.Int(-2)}} {
+	}{{"arm-more", frac.Int(0)}, {"arm-more", frac.Int(1)}, {"arm-less", frac.Int(0)}, {"arm-less", frac.Int(-1)}, {"arm-less", frac.Int(-2)}} {
 		r.tap(tt.press)
-		if got := r.s.SelectedPiece().Prop; !got.Equal(tt.want) {
-			t.Errorf("after %s: prop = %v, want %v", tt.press, got, tt.want)
+		if got := r.s.SelectedPiece().Arm; !got.Equal(tt.want) {
+			t.Errorf("after %s: arm = %v, want %v", tt.press, got, tt.want)
 		}
 	}
+}
+
+// A tap on a picture of the petal rule goes to its whole value, however far
+// from its middle it falls.
+func TestPetalRule(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	c := r.control("prop")
+	if got, want := len(c.Pictures), 13; got != want {
+		t.Fatalf("pictures = %d, want one for each whole number from -6 to 6, %d", got, want)
+	}
+	for _, tt := range []struct {
+		v    float64
+		want string
+	}{{3, "two-petal in-spin flower"}, {-2, "three-petal antispin flower, triquetra"}, {1, "extension"}, {-1, "two-petal antispin flower, cateye"}} {
+		r.drag(display.Pt{X: c.At(tt.v + 0.4), Y: c.Rule.Centre().Y})
+		if got := r.control("piece-0-0").Caption; got != tt.want {
+			t.Errorf("a tap near %v on the rule gives %q, want %q", tt.v, got, tt.want)
+		}
+	}
+	// The picture of −2 is the triquetra: with arm and tether alike its tips
+	// lie as far out as it goes, three of them (common practice).
+	for _, p := range c.Pictures {
+		if p.Value == -2 && tips(p.Curve) != 3 {
+			t.Errorf("the picture at -2 has %d petals, want 3", tips(p.Curve))
+		}
+		if p.Value == 3 && tips(p.Curve) != 2 {
+			t.Errorf("the picture at 3 has %d petals, want 2", tips(p.Curve))
+		}
+	}
+}
+
+// tips counts how often a closed curve comes out to the edge of the picture.
+func tips(curve []display.Pt) int {
+	n := 0
+	pts := curve[:len(curve)-1]
+	for i, p := range pts {
+		prev, next := pts[(i+len(pts)-1)%len(pts)], pts[(i+1)%len(pts)]
+		if p.Len() > 0.9 && p.Len() >= prev.Len() && p.Len() > next.Len() {
+			n++
+		}
+	}
+	return n
 }
 
 func TestCutMoveRejoinUndoByTouch(t *testing.T) {
