@@ -19,9 +19,9 @@ func (g *Leg) Heading(u float64) (unit complex128, ok bool) {
 		return 0, false
 	}
 	arm, _ := g.angles(u)
-	slope := g.slope(arm) * complex(sense, 0)
+	slope := scale(sense, g.slope(arm))
 	if cmplx.Abs(slope) > cornerShare*max(p.A, p.B) {
-		return slope / complex(cmplx.Abs(slope), 0), true
+		return scale(1/cmplx.Abs(slope), slope), true
 	}
 	// h'(α ∓ ε) = ∓ε·h''(α) with h'' = −(h − c): inward after the end of a
 	// stroke, outward before it, whichever way the arm turns.
@@ -29,5 +29,5 @@ func (g *Leg) Heading(u float64) (unit complex128, ok bool) {
 	if u == 1 {
 		inward = -inward
 	}
-	return inward / complex(cmplx.Abs(inward), 0), true
+	return scale(1/cmplx.Abs(inward), inward), true
 }

@@ -24,7 +24,7 @@ const (
 // Near a seam that may be the seam or lie beyond it, where Cut refuses.
 func (t *Track) SnapCut(i int, u, near float64) frac.Frac {
 	g := &t.Legs[i]
-	want := u * g.Span
+	want := float64(u * g.Span)
 	best, dist := frac.Frac{}, near
 	offer := func(at frac.Frac) {
 		if at.Sign() <= 0 || !at.Less(g.Piece.Length()) {
@@ -79,7 +79,7 @@ func (g *Leg) quarters() []float64 {
 // between samples fine enough for the expected number of crossings.
 func crossings(f func(float64) float64, expected float64) []float64 {
 	const perCrossing, most = 16, 20_000
-	n := int(min(64+perCrossing*expected, most))
+	n := int(min(64+float64(perCrossing*expected), most))
 	var at []float64
 	a, fa := 0.0, f(0)
 	for k := 1; k <= n; k++ {

@@ -59,7 +59,7 @@ type angle struct {
 }
 
 func (a angle) radians() float64 {
-	return a.deg.Radians() + a.turns.Mod1().Float()*turn + a.rad
+	return a.deg.Radians() + float64(a.turns.Mod1().Float()*turn) + a.rad
 }
 
 // NewTrack makes lane ready. The lane has at least one piece.
@@ -90,7 +90,7 @@ func NewTrack(lane Lane) *Track {
 			arm.turns = arm.turns.Add(p.Arm.Mul(p.Cycles).Mul(p.Kept()))
 		} else {
 			f1, _, _ := p.Law.Share(p.To.Float())
-			arm.rad += g.armTurn * (f1 - g.f0)
+			arm.rad += float64(g.armTurn * (f1 - g.f0))
 		}
 	}
 	t.Beats = t.starts[len(lane.Pieces)].Float()
@@ -131,27 +131,27 @@ func (g *Leg) Tether() float64 { return g.tether }
 // stroke and is back at its end, so that it is judged there, and the parts of
 // one stroke are judged alike.
 func (g *Leg) StrokeStart() (arm, prop float64) {
-	return g.Arm0 - g.armTurn*g.f0, g.Prop0 - g.propTurn*g.from
+	return g.Arm0 - float64(g.armTurn*g.f0), g.Prop0 - float64(g.propTurn*g.from)
 }
 
 // swingAt returns a pendulum's prop angle at the share s of its stroke.
 func (g *Leg) swingAt(s float64) float64 {
-	return -math.Pi/2 + g.swing*math.Cos(g.propTurn*s)
+	return -math.Pi/2 + float64(g.swing*math.Cos(g.propTurn*s))
 }
 
 // angles returns arm and prop angle at the share u of the kept time.
 func (g *Leg) angles(u float64) (arm, prop float64) {
 	if g.Piece.Steady() {
 		u *= g.kept
-		return g.Arm0 + g.armTurn*u, g.Prop0 + g.propTurn*u
+		return g.Arm0 + float64(g.armTurn*u), g.Prop0 + float64(g.propTurn*u)
 	}
-	s := g.from + g.kept*u
+	s := g.from + float64(g.kept*u)
 	f, _, _ := g.Piece.Law.Share(s)
-	arm = g.Arm0 + g.armTurn*(f-g.f0)
+	arm = g.Arm0 + float64(g.armTurn*(f-g.f0))
 	if g.swing != 0 {
 		return arm, g.swingAt(s)
 	}
-	return arm, g.Prop0 + g.propTurn*(s-g.from)
+	return arm, g.Prop0 + float64(g.propTurn*(s-g.from))
 }
 
 // Point returns hand and head at the share u of the kept time, in round 0.
@@ -162,7 +162,7 @@ func (g *Leg) point(u, turned float64) Point {
 	arm, prop := g.angles(u)
 	h := g.hand(arm)
 	s, c := math.Sincos(prop + turned)
-	return Point{h, h + complex(g.tether*c, g.tether*s)}
+	return Point{h, h + polar(g.tether, s, c)}
 }
 
 func (g *Leg) hand(arm float64) complex128 {
@@ -172,18 +172,16 @@ func (g *Leg) hand(arm float64) complex128 {
 			return p.Centre
 		}
 		s, c := math.Sincos(arm)
-		return p.Centre + complex(p.A*c, p.A*s)
+		return p.Centre + polar(p.A, s, c)
 	}
 	s, c := math.Sincos(arm - p.Tilt.Radians())
-	x, y := p.A*c, p.B*s
-	return p.Centre + complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+	return p.Centre + turnBy(p.A*c, p.B*s, g.sinT, g.cosT)
 }
 
 // slope returns dh/dα, in m a radian.
 func (g *Leg) slope(arm float64) complex128 {
 	sin, cos := math.Sincos(arm - g.path.Tilt.Radians())
-	x, y := -g.path.A*sin, g.path.B*cos
-	return complex(x*g.cosT-y*g.sinT, x*g.sinT+y*g.cosT)
+	return turnBy(-g.path.A*sin, g.path.B*cos, g.sinT, g.cosT)
 }
 
 // State returns everything about the share u in [0, 1] of the kept time, in
@@ -195,7 +193,7 @@ func (g *Leg) State(u float64) State { return g.state(u, 0) }
 func (g *Leg) state(u, turned float64) State {
 	arm, prop := g.angles(u)
 	st := State{Arm: arm, Prop: prop + turned}
-	s := g.from + g.kept*u
+	s := g.from + float64(g.kept*u)
 	perBeat := g.kept / g.Span // stroke shares a beat
 	_, f1, f2 := g.Piece.Law.Share(s)
 	st.ArmRate = g.armTurn * f1 * perBeat
@@ -216,14 +214,12 @@ func (g *Leg) state(u, turned float64) State {
 	st.HandAcc = scale(armAcc, d1) + scale(st.ArmRate*st.ArmRate, d2)
 
 	ps, pc := math.Sincos(st.Prop)
-	out, across := complex(g.tether*pc, g.tether*ps), complex(-g.tether*ps, g.tether*pc)
+	out, across := polar(g.tether, ps, pc), polar(g.tether, pc, -ps)
 	st.Head = st.Hand + out
 	st.HeadVel = st.HandVel + scale(st.PropRate, across)
 	st.HeadAcc = st.HandAcc + scale(propAcc, across) - scale(st.PropRate*st.PropRate, out)
 	return st
 }
-
-func scale(k float64, z complex128) complex128 { return complex(k*real(z), k*imag(z)) }
 
 // Starts returns the exact beat at which each piece begins, and the round's
 // end last. The slice belongs to the track.
@@ -236,13 +232,13 @@ func (t *Track) Starts() []frac.Frac { return t.starts }
 func (t *Track) Locate(beat float64) (round, piece int, u float64) {
 	dust := t.dust(beat)
 	r := math.Floor((beat + dust) / t.Beats)
-	local := beat - r*t.Beats
+	local := beat - float64(r*t.Beats)
 	i := t.pieceAt(local + dust)
 	return int(r), i, t.Legs[i].shareAt(local)
 }
 
 // dust returns how far before a seam a beat still counts as the seam itself.
-func (t *Track) dust(beat float64) float64 { return seamDust * (math.Abs(beat) + t.Beats) }
+func (t *Track) dust(beat float64) float64 { return float64(seamDust * (math.Abs(beat) + t.Beats)) }
 
 // pieceAt returns the last piece that has begun at a beat of the round.
 func (t *Track) pieceAt(local float64) int {
@@ -314,7 +310,7 @@ type stay struct {
 func (t *Track) stayAt(beat float64) stay {
 	r, i, _ := t.Locate(beat)
 	g := &t.Legs[i]
-	s := stay{leg: g, turned: t.turnedBy(r), base: float64(r) * t.Beats}
+	s := stay{leg: g, turned: t.turnedBy(r), base: float64(float64(r) * t.Beats)}
 	s.from = s.base + g.Start
 	s.to = s.from + g.Span
 	s.to -= 2 * t.dust(s.to) // beats nearer to the seam are looked up
@@ -327,7 +323,7 @@ func (t *Track) stayAt(beat float64) stay {
 func (t *Track) Sample(dst []Point, from, step float64) {
 	s := t.stayAt(from)
 	for k := range dst {
-		beat := from + float64(k)*step
+		beat := from + float64(float64(k)*step)
 		if beat < s.from || beat >= s.to {
 			s = t.stayAt(beat)
 			beat = max(beat, s.from) // a hair before the seam is the seam

@@ -6,7 +6,7 @@ import "math"
 type Degrees float64
 
 // Radians returns d in radians.
-func (d Degrees) Radians() float64 { return float64(d) * (math.Pi / 180) }
+func (d Degrees) Radians() float64 { return float64(float64(d) * (math.Pi / 180)) }
 
 // ToDegrees turns radians into degrees.
 func ToDegrees(rad float64) Degrees { return Degrees(rad * (180 / math.Pi)) }

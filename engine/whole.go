@@ -42,12 +42,12 @@ func (g *Leg) Whole() Whole {
 // which begins where the leg does.
 func (w Whole) Point(v float64) Point {
 	g := w.leg
-	h := g.hand(g.Arm0 + w.ArmTurns*turn*v)
-	prop := g.Prop0 + w.PropTurns*turn*v
+	h := g.hand(g.Arm0 + float64(w.ArmTurns*turn*v))
+	prop := g.Prop0 + float64(w.PropTurns*turn*v)
 	if g.swing != 0 {
 		// Down and back once; the arm's share is not tied to it.
-		prop = -math.Pi/2 + g.swing*math.Cos(turn*v)
+		prop = -math.Pi/2 + float64(g.swing*math.Cos(turn*v))
 	}
 	s, c := math.Sincos(prop)
-	return Point{h, h + complex(g.tether*c, g.tether*s)}
+	return Point{h, h + polar(g.tether, s, c)}
 }

@@ -74,11 +74,11 @@ func (p Pattern) Turn(d Degrees) Pattern {
 	spin := cmplx.Rect(1, d.Radians())
 	p.Lanes = slices.Clone(p.Lanes)
 	for i, l := range p.Lanes {
-		l.Centre = tidyPlace(l.Centre * spin)
+		l.Centre = tidyPlace(Product(l.Centre, spin))
 		p.Lanes[i] = l.mapAngles(
 			func(a Degrees) Degrees { return (a + d).tidy() },
 			func(h Path) Path {
-				h.Centre = tidyPlace(h.Centre * spin)
+				h.Centre = tidyPlace(Product(h.Centre, spin))
 				if h.A != h.B { // the tilt of a circle or a point shows nowhere
 					h.Tilt = (h.Tilt + d).tidy()
 				}

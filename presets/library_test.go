@@ -2,10 +2,12 @@ package presets_test
 
 import (
 	"math"
-	"math/cmplx"
 	"os"
 	"path/filepath"
+	"slices"
+	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"whorlbench/engine"
 	"whorlbench/engine/naming"
@@ -13,77 +15,217 @@ import (
 	"whorlbench/sandbox/words"
 )
 
-// builtIn is what the library is meant to hold, in the trade's words (common
-// practice for the names and the modes).
-var builtIn = []struct {
-	id     string
-	pieces [][]string // a hand's pieces, left to right in the file
+// What the pieces of the library are called, in the trade's words (common
+// practice for the names, the numbers of petals and the modes).
+const (
+	ext, iso    = "extension", "isolation"
+	anti4       = "four-petal antispin flower"
+	tri         = "three-petal antispin flower, triquetra"
+	linearOut   = "linear extension"
+	linearIn    = "linear isolation"
+	between     = "linear, between"
+	wait        = "static spin"
+	pendulum    = "pendulum"
+	no, diamond = naming.NoMode, naming.Diamond
+	box         = naming.Box
+)
+
+// handOf is a hand's pieces in their order; tip is where the first petal tip of
+// the first piece with petals lies, mode how its four petals stand.
+type handOf struct {
+	side   engine.Side
+	pieces []string
 	mode   naming.Mode
-	tip    engine.Degrees // of the first piece with petals
-}{
-	{"half-moon", [][]string{{"extension", "four-petal antispin flower"}}, naming.Diamond, 0},
-	{"three-sails", [][]string{{"three-petal antispin flower, triquetra"}}, naming.NoMode, 90},
-	{"harbour-square", [][]string{{"four-petal antispin flower"}}, naming.Box, 45},
-	{"twin-lanterns", [][]string{{"two-petal in-spin flower"}}, naming.NoMode, 90},
-	{"tide-ring", [][]string{{"isolation"}}, naming.NoMode, 0},
-	{"pier-end", [][]string{{"extension", "four-petal antispin flower"}, {"four-petal antispin flower", "extension"}}, naming.Diamond, 0},
+	tip    engine.Degrees
 }
 
-func TestLibrary(t *testing.T) {
-	all := presets.Library()
-	if len(all) != len(builtIn) {
-		t.Fatalf("Library() has %d entries, want %d", len(all), len(builtIn))
-	}
-	files, err := filepath.Glob(filepath.Join("library", "*"))
-	if err != nil || len(files) != len(builtIn) {
-		t.Errorf("library/ has %d files, want %d", len(files), len(builtIn))
-	}
-	titles := map[string]bool{}
-	for i, want := range builtIn {
-		e := all[i]
-		if e.ID != want.id || e.File != want.id+".toml" {
-			t.Errorf("entry %d is %s in %s, want %s", i, e.ID, e.File, want.id)
+func right(mode naming.Mode, tip engine.Degrees, pieces ...string) handOf {
+	return handOf{engine.Right, pieces, mode, tip}
+}
+
+func left(mode naming.Mode, tip engine.Degrees, pieces ...string) handOf {
+	return handOf{engine.Left, pieces, mode, tip}
+}
+
+// builtIn is what the library is meant to hold, in its order, with the number
+// of rounds after which each hand closes.
+var builtIn = []struct {
+	family, id string
+	rounds     int64
+	hands      []handOf
+}{
+	{"c-caps", "half-moon", 1, []handOf{right(diamond, 0, ext, anti4)}},
+	{"c-caps", "bell-buoy", 1, []handOf{right(box, 45, iso, anti4)}},
+	{"c-caps", "wind-in-the-rigging", 1, []handOf{right(no, 90, "two-petal in-spin flower", "six-petal antispin flower")}},
+	{"units", "beam-from-the-mole", 1, []handOf{right(no, 0, ext)}},
+	{"units", "tide-ring", 1, []handOf{right(no, 0, iso)}},
+	{"units", "capstan", 1, []handOf{left(no, 0, "unit turn, 90° off the arm")}},
+	{"units", "weather-vane", 1, []handOf{right(no, 0, ext)}},
+	{"points-and-lines", "mooring-post", 1, []handOf{right(no, 0, "static spin")}},
+	{"points-and-lines", "lamp-under-the-bridge", 1, []handOf{right(no, 0, pendulum)}},
+	{"points-and-lines", "ferry-run", 1, []handOf{right(no, 0, linearOut)}},
+	{"points-and-lines", "oar-stroke", 1, []handOf{right(no, 0, linearIn)}},
+	{"in-spin", "whelk-shell", 1, []handOf{right(no, 90, "one-petal in-spin flower")}},
+	{"in-spin", "twin-lanterns", 1, []handOf{left(no, 90, "two-petal in-spin flower")}},
+	{"in-spin", "three-gulls", 1, []handOf{left(no, 90, "three-petal in-spin flower")}},
+	{"in-spin", "four-buoys", 1, []handOf{right(diamond, 0, "four-petal in-spin flower")}},
+	{"antispin", "ships-cat", 1, []handOf{right(no, 0, "two-petal antispin flower, cateye")}},
+	{"antispin", "three-sails", 1, []handOf{right(no, 90, tri)}},
+	{"antispin", "compass-card", 1, []handOf{right(diamond, 0, anti4)}},
+	{"antispin", "harbour-square", 1, []handOf{right(box, 45, anti4)}},
+	{"antispin", "starfish", 1, []handOf{left(no, 18, "five-petal antispin flower")}},
+	{"stars", "coil-of-rope", 2, []handOf{right(no, 90, "three-petal in-spin star flower")}},
+	{"stars", "paper-star", 2, []handOf{right(no, 18, "five-petal antispin star flower")}},
+	{"stars", "net-mender", 3, []handOf{right(no, 270.0/7, "seven-petal antispin star flower")}},
+	{"s-caps", "swan", 1, []handOf{right(no, 0, ext, tri, ext, tri)}},
+	{"s-caps", "two-bends", 1, []handOf{right(no, 0, ext, tri, ext, tri)}},
+	{"s-caps", "gangway", 1, []handOf{right(box, 45, anti4, linearIn)}},
+	{"diamonds", "kite", 1, []handOf{right(no, 0, linearOut, linearOut, linearOut, linearOut)}},
+	{"diamonds", "sluice", 1, []handOf{right(no, 0, linearOut, between, linearIn, between)}},
+	{"diamonds", "four-corners", 1, []handOf{right(no, 0, linearOut, wait, linearOut, wait, linearOut, wait, linearOut, wait)}},
+	{"diamonds", "rounds-of-the-watch", 1, []handOf{right(no, 0, linearOut, between, linearIn, between, between, linearIn, between, linearOut)}},
+	{"two-hands", "lock-gates", 1, []handOf{right(no, 0, iso), left(no, 0, iso)}},
+	{"two-hands", "paddle-steamer", 1, []handOf{right(no, 0, ext), left(no, 0, ext)}},
+	{"two-hands", "pier-end", 1, []handOf{right(diamond, 0, ext, anti4), left(diamond, 0, anti4, ext)}},
+	{"two-hands", "two-ferries", 1, []handOf{right(diamond, 0, ext, anti4), left(diamond, 0, ext, anti4)}},
+	{"two-hands", "two-bell-buoys", 1, []handOf{right(box, 45, iso, anti4), left(box, 45, iso, anti4)}},
+	{"two-hands", "gangway-and-bell", 1, []handOf{right(box, 45, anti4, linearIn), left(no, 0, pendulum)}},
+	{"faults", "missing-plank", 1, []handOf{right(no, 7.5, ext, anti4)}},
+	{"faults", "turned-back", 1, []handOf{right(no, 0, ext, ext)}},
+	{"faults", "bump-at-the-quay", 1, []handOf{right(no, 30, ext, "six-petal antispin flower")}},
+	{"faults", "slack-water", 1, []handOf{right(no, 0, ext)}},
+	{"faults", "crossed-lines", 1, []handOf{right(no, 0, ext), left(no, 0, ext)}},
+}
+
+// pattern returns a built-in pattern.
+func pattern(t *testing.T, id string) engine.Pattern {
+	t.Helper()
+	for _, e := range presets.Library() {
+		if e.ID == id {
+			p, err := e.Pattern()
+			if err != nil {
+				t.Fatalf("%s: Pattern() gives %v, want no error", id, err)
+			}
+			return p
 		}
-		p, err := e.Pattern()
+	}
+	t.Fatalf("no built-in pattern %s", id)
+	return engine.Pattern{}
+}
+
+// TestLibraryList: the list, the embedded files and the files on disk are the
+// same, and the pattern of the first visit leads.
+func TestLibraryList(t *testing.T) {
+	var want, listed []string
+	for _, b := range builtIn {
+		want = append(want, b.family+"/"+b.id+".toml")
+	}
+	ids := map[string]bool{}
+	for _, e := range presets.Library() {
+		listed = append(listed, e.Family+"/"+e.File)
+		if e.File != e.ID+".toml" || ids[e.ID] {
+			t.Errorf("%s is kept in %s, want an id of its own and the file named for it", e.ID, e.File)
+		}
+		ids[e.ID] = true
+	}
+	if !slices.Equal(listed, want) {
+		t.Errorf("Library() = %v\nwant %v", listed, want)
+	}
+	var stored []string
+	for _, depth := range []string{"*", "*/*", "*/*/*"} {
+		found, err := filepath.Glob(filepath.Join("library", depth))
 		if err != nil {
-			t.Errorf("%s: Pattern() gives %v, want no error", e.ID, err)
+			t.Fatal(err)
+		}
+		for _, name := range found {
+			if info, err := os.Stat(name); err == nil && !info.IsDir() {
+				name, _ = filepath.Rel("library", name)
+				stored = append(stored, filepath.ToSlash(name))
+			}
+		}
+	}
+	slices.Sort(stored)
+	slices.Sort(want)
+	if !slices.Equal(stored, want) {
+		t.Errorf("library/ holds %v\nwant %v", stored, want)
+	}
+	if got, lead := presets.First(), presets.Library()[0]; got.ID != "half-moon" || lead.ID != "half-moon" {
+		t.Errorf("First() = %s, Library()[0] = %s, want half-moon both times", got.ID, lead.ID)
+	}
+}
+
+// TestLibraryFamilies: every family has a name of its own and stands together.
+func TestLibraryFamilies(t *testing.T) {
+	w := &words.English.Library
+	var seen, names []string
+	for _, e := range presets.Library() {
+		if len(seen) > 0 && seen[len(seen)-1] == e.Family {
 			continue
 		}
-		if titles[p.Title] || p.Notes == "" || p.Tempo < 110 {
-			t.Errorf("%s: title %q, %d bytes of notes, tempo %v, want a title of its own, notes, 110 at least", e.ID, p.Title, len(p.Notes), p.Tempo)
+		name := w.Family(e.Family)
+		if name == "" || slices.Contains(names, name) || slices.Contains(seen, e.Family) {
+			t.Errorf("family %s, called %q, comes twice, has no name or shares it", e.Family, name)
+		}
+		seen, names = append(seen, e.Family), append(names, name)
+	}
+	if got := w.Family("half-moon"); got != "" {
+		t.Errorf("Family(half-moon) = %q, want nothing", got)
+	}
+}
+
+func TestLibraryNames(t *testing.T) {
+	for _, b := range builtIn {
+		p := pattern(t, b.id)
+		if len(p.Lanes) != len(b.hands) {
+			t.Errorf("%s: %d hands, want %d", b.id, len(p.Lanes), len(b.hands))
+			continue
+		}
+		for i, want := range b.hands {
+			names(t, b.id, p.Lanes[i], want)
+		}
+	}
+}
+
+func names(t *testing.T, id string, l engine.Lane, want handOf) {
+	t.Helper()
+	side := words.English.Side(want.side)
+	if l.Side != want.side {
+		t.Errorf("%s: %s hand, want %s", id, words.English.Side(l.Side), side)
+	}
+	track := engine.NewTrack(l)
+	var got []string
+	told := false
+	for i := range track.Legs {
+		f := naming.Of(&track.Legs[i])
+		got = append(got, words.English.Name(f))
+		if f.HasTip && !told {
+			told = true
+			if f.Mode != want.mode || math.Abs(float64(f.FirstTip-want.tip)) > 1e-9 {
+				t.Errorf("%s, %s: piece %d has mode %v, first tip %v, want %v, %v", id, side, i+1, f.Mode, f.FirstTip, want.mode, want.tip)
+			}
+		}
+	}
+	if !slices.Equal(got, want.pieces) {
+		t.Errorf("%s, %s: pieces are %q, want %q", id, side, got, want.pieces)
+	}
+}
+
+// TestLibraryTexts: a title of one's own, and notes of three short paragraphs:
+// what it is made of, the scene, how to practise it.
+func TestLibraryTexts(t *testing.T) {
+	titles := map[string]bool{}
+	for _, b := range builtIn {
+		p := pattern(t, b.id)
+		if titles[p.Title] || utf8.RuneCountInString(p.Title) > 40 {
+			t.Errorf("%s: title %q is another's too, or longer than 40", b.id, p.Title)
 		}
 		titles[p.Title] = true
-		names(t, e.ID, p, want.pieces, want.mode, want.tip)
-	}
-	if got := presets.First().ID; got != "half-moon" {
-		t.Errorf("First() = %s, want half-moon", got)
-	}
-}
-
-func names(t *testing.T, id string, p engine.Pattern, want [][]string, mode naming.Mode, tip engine.Degrees) {
-	t.Helper()
-	if len(p.Lanes) != len(want) {
-		t.Errorf("%s: %d hands, want %d", id, len(p.Lanes), len(want))
-		return
-	}
-	told := false
-	for i, l := range p.Lanes {
-		track := engine.NewTrack(l)
-		if len(track.Legs) != len(want[i]) {
-			t.Errorf("%s: hand %d has %d pieces, want %d", id, i+1, len(track.Legs), len(want[i]))
-			continue
+		parts := strings.Split(p.Notes, "\n")
+		if n := utf8.RuneCountInString(p.Notes); n > 450 || len(parts) != 3 || !strings.HasPrefix(parts[2], "Hint: ") {
+			t.Errorf("%s: notes of %d characters in %d paragraphs, want at most 450 in 3, the last a hint", b.id, n, len(parts))
 		}
-		for j := range track.Legs {
-			f := naming.Of(&track.Legs[j])
-			if got := words.English.Name(f); got != want[i][j] {
-				t.Errorf("%s: hand %d, piece %d is %s, want %s", id, i+1, j+1, got, want[i][j])
-			}
-			if f.HasTip && !told {
-				told = true
-				if f.Mode != mode || math.Abs(float64(f.FirstTip-tip)) > 1e-9 {
-					t.Errorf("%s: hand %d, piece %d has mode %v, first tip %v, want %v, %v", id, i+1, j+1, f.Mode, f.FirstTip, mode, tip)
-				}
-			}
+		if says := strings.HasPrefix(p.Notes, "Exists to show "); says != (b.family == "faults") {
+			t.Errorf("%s: notes say that it exists to show a fault: %v, want %v", b.id, says, !says)
 		}
 	}
 }
@@ -91,67 +233,14 @@ func names(t *testing.T, id string, p engine.Pattern, want [][]string, mode nami
 // TestLibraryCanonical holds that the files are as Encode writes them.
 func TestLibraryCanonical(t *testing.T) {
 	for _, e := range presets.Library() {
-		p, err := e.Pattern()
-		if err != nil {
-			t.Fatal(err)
-		}
+		p := pattern(t, e.ID)
 		data, err := presets.Encode(p)
 		if err != nil || string(data) != string(e.Data) {
 			t.Errorf("%s: Encode() = \n%s\n%v, want\n%s", e.ID, data, err, e.Data)
 		}
-		stored, err := os.ReadFile(filepath.Join("library", e.File))
+		stored, err := os.ReadFile(filepath.Join("library", e.Family, e.File))
 		if err != nil || string(stored) != string(e.Data) {
 			t.Errorf("%s: Data is not the file's", e.ID)
-		}
-	}
-}
-
-// TestLibraryCanBeSpun holds of every built-in pattern that it closes after
-// one round, that the head runs on without a jump at every seam, that the
-// tether is nowhere slack, and that no hand is further from its shoulder than
-// the arm is long.
-func TestLibraryCanBeSpun(t *testing.T) {
-	const gravity = 9.80665 // m/s², 3rd CGPM (1901), resolution 2
-	for _, e := range presets.Library() {
-		p, err := e.Pattern()
-		if err != nil {
-			t.Fatal(err)
-		}
-		beat := 60 / p.Tempo // s
-		for _, l := range p.Lanes {
-			track := engine.NewTrack(l)
-			c := track.Closing()
-			if !c.Closes() || c.Rounds.Int64() != 1 || c.HandGap > engine.TolGap {
-				t.Errorf("%s: %s hand closes after %v rounds with a gap of %v m, want 1 and 0", e.ID, words.English.Side(l.Side), c.Rounds, c.HandGap)
-			}
-			shoulder := complex(-p.Performer.Shoulders/2, 0)
-			if l.Side == engine.Left {
-				shoulder = -shoulder
-			}
-			n := len(track.Legs)
-			for i := range track.Legs {
-				end, next := track.AtPiece(0, i, 1), track.AtPiece((i+1)/n, (i+1)%n, 0)
-				if gap := cmplx.Abs(next.Head - end.Head); gap > engine.TolGap {
-					t.Errorf("%s: after piece %d the head is %v m away, want 0", e.ID, i+1, gap)
-				}
-				if jump := cmplx.Abs(next.HeadVel-end.HeadVel) / beat; jump > 1e-9 {
-					t.Errorf("%s: after piece %d the head's speed jumps by %v m/s, want 0", e.ID, i+1, jump)
-				}
-				for k := range 361 {
-					s := track.AtPiece(0, i, float64(k)/360)
-					// The pull along the tether, by Newton's second law.
-					rope := s.Hand - s.Head
-					a := s.HeadAcc/complex(beat*beat, 0) + complex(0, gravity)
-					if pull := real(a)*real(rope) + imag(a)*imag(rope); pull < 0 {
-						t.Errorf("%s: piece %d is slack at %d/360, want it taut", e.ID, i+1, k)
-						break
-					}
-					if reach := math.Hypot(cmplx.Abs(s.Hand-shoulder), l.Offset); reach > p.Performer.Reach {
-						t.Errorf("%s: piece %d has the hand %v m from the shoulder, want at most %v", e.ID, i+1, reach, p.Performer.Reach)
-						break
-					}
-				}
-			}
 		}
 	}
 }

@@ -9,7 +9,9 @@ import (
 
 	"github.com/hajimehoshi/ebiten/v2"
 
+	"whorlbench/engine"
 	"whorlbench/presets"
+	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
 )
@@ -81,7 +83,7 @@ func (a *app) openBytes(name string, data []byte) string {
 	return ""
 }
 
-// library() lists the built-in patterns.
+// library() lists the built-in patterns with their families and pictures.
 func (a *app) library([]js.Value) any {
 	var out []any
 	for _, e := range presets.Library() {
@@ -89,7 +91,18 @@ func (a *app) library([]js.Value) any {
 		if err != nil {
 			continue // a test holds that there is none
 		}
-		out = append(out, map[string]any{"id": e.ID, "title": p.Title, "notes": p.Notes})
+		var tracks []*engine.Track
+		for _, l := range p.Lanes {
+			tracks = append(tracks, engine.NewTrack(l))
+		}
+		var heads []any
+		for _, t := range scene.Thumbs(tracks) {
+			heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
+		}
+		out = append(out, map[string]any{
+			"id": e.ID, "title": p.Title, "notes": p.Notes, "heads": heads,
+			"family": words.English.Library.Family(e.Family),
+		})
 	}
 	return out
 }

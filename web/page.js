@@ -215,21 +215,42 @@ $("names").querySelector("form").addEventListener("submit", (e) => {
   if (refused) { e.preventDefault(); $("names-refused").textContent = refused; }
 });
 
+const svgSpace = "http://www.w3.org/2000/svg";
+
+// picture draws the heads' courses of a built-in pattern.
+function picture(heads) {
+  const svg = document.createElementNS(svgSpace, "svg");
+  svg.setAttribute("viewBox", "-50 -50 100 100");
+  svg.setAttribute("aria-hidden", "true");
+  for (const h of heads) {
+    const path = document.createElementNS(svgSpace, "path");
+    path.setAttribute("d", h.path);
+    path.setAttribute("class", h.left ? "left" : "right");
+    svg.append(path);
+  }
+  return svg;
+}
+
+function element(tag, text, ...children) {
+  const e = document.createElement(tag);
+  e.textContent = text;
+  e.append(...children);
+  return e;
+}
+
+function patternButton(p) {
+  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.title), element("small", p.notes)));
+  b.type = "button";
+  b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
+  return element("li", "", b);
+}
+
 $("show-patterns").addEventListener("click", () => {
-  const items = program().library().map((p) => {
-    const b = document.createElement("button");
-    b.type = "button";
-    const title = document.createElement("b");
-    title.textContent = p.title;
-    const notes = document.createElement("span");
-    notes.textContent = p.notes;
-    b.append(title, notes);
-    b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
-    const li = document.createElement("li");
-    li.append(b);
-    return li;
-  });
-  $("patterns-list").replaceChildren(...items);
+  const families = new Map();
+  for (const p of program().library()) families.set(p.family, [...(families.get(p.family) ?? []), p]);
+  const parts = [];
+  for (const [family, list] of families) parts.push(element("h3", family), element("ul", "", ...list.map(patternButton)));
+  $("patterns-list").replaceChildren(...parts);
   show("patterns");
 });
 $("show-more").addEventListener("click", () => show("more"));

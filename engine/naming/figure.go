@@ -147,7 +147,7 @@ func (f *Figure) round(leg *engine.Leg) {
 
 func firstTip(n, petals, arm, prop float64) engine.Degrees {
 	step := 360 / petals
-	a := math.Mod(float64(engine.ToDegrees((n*arm-prop)/(n-1))), step)
+	a := math.Mod(float64(engine.ToDegrees((float64(n*arm)-prop)/(n-1))), step)
 	if a < 0 {
 		a += step
 	}
@@ -166,7 +166,7 @@ func (f *Figure) line(leg *engine.Leg) {
 	}
 	arm, prop := leg.StrokeStart()
 	end := plusEnd(leg.Path())
-	at := prop + f.Ratio.Float()*(end.Radians()-arm)
+	at := prop + float64(f.Ratio.Float()*(end.Radians()-arm))
 	switch off := math.Abs(float64((engine.ToDegrees(at) - end).Wrap())); {
 	case off <= engine.TolPhase:
 		f.Kind = LinearExtension

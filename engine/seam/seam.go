@@ -46,8 +46,10 @@ type Seam struct {
 // MostRounds bounds how many rounds are looked at.
 const MostRounds = 64
 
-// tie is by how much (in the figure's own unit) a later round must exceed an
-// earlier one to replace it: sizes that differ by rounding alone are equal.
+// tie is by how much (m, degrees, or a share of the head's speeds) a later
+// round must exceed an earlier one to replace it: sizes that differ by rounding
+// alone are equal. After the most turns that a piece can have, 64,000, an angle
+// is good to 1e-10 radians, and the velocity's parts to that share of it.
 const tie = 1e-9
 
 // Of judges the seams of a lane at a tempo in beats a minute, in the lane's
@@ -108,26 +110,28 @@ func (s *Seam) turn(a, b *engine.Leg) {
 		return
 	}
 	s.HasTurn = true
-	z := v * cmplx.Conj(u)
+	z := engine.Product(v, cmplx.Conj(u))
 	s.Turn = engine.ToDegrees(math.Atan2(math.Abs(imag(z)), real(z)))
 	s.HandTurnsBack = float64(s.Turn) > engine.TurnBack
 }
 
 // figures takes one round's jumps in.
 func (s *Seam) figures(before, after engine.State, beatsPerSecond float64) {
-	keep(&s.HandGap, cmplx.Abs(after.Hand-before.Hand))
-	keep(&s.HeadGap, cmplx.Abs(after.Head-before.Head))
+	keep(&s.HandGap, cmplx.Abs(after.Hand-before.Hand), tie)
+	keep(&s.HeadGap, cmplx.Abs(after.Head-before.Head), tie)
 	prop := float64(s.PropGap)
-	keep(&prop, math.Abs(float64(engine.ToDegrees(math.Remainder(after.Prop-before.Prop, 2*math.Pi)))))
+	keep(&prop, math.Abs(float64(engine.ToDegrees(math.Remainder(after.Prop-before.Prop, 2*math.Pi)))), tie)
 	s.PropGap = engine.Degrees(prop)
 	// In the frame of the tether before the seam: real along, imaginary across.
-	jump := (after.HeadVel - before.HeadVel) * cmplx.Rect(beatsPerSecond, -before.Prop)
-	keep(&s.JumpAlong, real(jump))
-	keep(&s.JumpAcross, imag(jump))
+	jump := engine.Product(after.HeadVel-before.HeadVel, cmplx.Rect(beatsPerSecond, -before.Prop))
+	speeds := beatsPerSecond * (cmplx.Abs(before.HeadVel) + cmplx.Abs(after.HeadVel))
+	keep(&s.JumpAlong, real(jump), tie*max(1, speeds))
+	keep(&s.JumpAcross, imag(jump), tie*max(1, speeds))
 }
 
-func keep(worst *float64, x float64) {
-	if math.Abs(x) > math.Abs(*worst)+tie || *worst == 0 {
+// keep puts x in worst's place if it is greater in size by more than within.
+func keep(worst *float64, x, within float64) {
+	if math.Abs(x)-math.Abs(*worst) > within || *worst == 0 {
 		*worst = x
 	}
 }

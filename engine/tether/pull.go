@@ -9,7 +9,7 @@ import "whorlbench/engine"
 // seams are left out.
 func Pull(l engine.Lane, at engine.State, tempo float64) float64 {
 	perSecond := tempo / 60
-	acc := at.HeadAcc*complex(float64(perSecond*perSecond), 0) - l.Down()
+	acc := engine.Product(at.HeadAcc, complex(perSecond*perSecond, 0)) - l.Down()
 	in := at.Hand - at.Head
 	dot := float64(real(acc)*real(in)) + float64(imag(acc)*imag(in))
 	return dot / (l.Tether * engine.Gravity)

@@ -1,0 +1,47 @@
+package scene
+
+import (
+	"math"
+	"strconv"
+
+	"whorlbench/engine"
+	"whorlbench/sandbox/display"
+)
+
+// Thumb is a head's whole course as an SVG path in the square from −50 to 50,
+// y downward.
+type Thumb struct {
+	Left bool
+	Path string
+}
+
+// thumbRounds bounds how many rounds of a lane that closes late are drawn.
+const thumbRounds = 8
+
+// Thumbs returns a small picture of each lane, all to one scale.
+func Thumbs(tracks []*engine.Track) []Thumb {
+	const half, margin, decimals = 50, 3, 1
+	v := Fit(tracks, display.Rect{X: -half, Y: -half, W: 2 * half, H: 2 * half}, margin, false)
+	var out []Thumb
+	for _, t := range tracks {
+		rounds := float64(thumbRounds)
+		if c := t.Closing(); c.Closes() {
+			n, _ := c.Rounds.Float64()
+			rounds = math.Min(n, thumbRounds)
+		}
+		var d []byte
+		Trail(t, 0, t.Beats*rounds, func(p engine.Point, _ float64, broken bool) {
+			at := v.ToScreen(p.Head)
+			cmd := byte('L')
+			if broken {
+				cmd = 'M'
+			}
+			d = append(d, cmd)
+			d = strconv.AppendFloat(d, at.X, 'f', decimals, 64)
+			d = append(d, ' ')
+			d = strconv.AppendFloat(d, at.Y, 'f', decimals, 64)
+		})
+		out = append(out, Thumb{Left: t.Lane.Side == engine.Left, Path: string(d)})
+	}
+	return out
+}
