@@ -35,6 +35,10 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"answer": seen(func(args []js.Value) any {
 			return a.bench.Answer(args[0].String(), args[1].String(), a.now())
 		}),
+		"chosen": seen(func(args []js.Value) any {
+			a.bench.Chosen(args[0].String(), args[1].String(), a.now())
+			return nil
+		}),
 		"open":    seen(a.open),
 		"pick":    seen(a.pick),
 		"rename":  seen(a.rename),

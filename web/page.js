@@ -105,6 +105,7 @@ function showTwins(json) {
       attribute(el, "max", t.max);
       attribute(el, "step", "any");
       el.dataset.step = t.step;
+      el.dataset.keyStep = t.keyStep ?? keyStep;
       if (el.valueAsNumber !== t.value) el.value = t.value;
       attribute(el, "aria-valuetext", t.text);
     }
@@ -126,7 +127,7 @@ function showTwins(json) {
 // ---- keys ----
 
 const stepKeys = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 4, PageDown: -4 };
-const keyStep = 0.25; // of a turn a cycle, and of a beat
+const keyStep = 0.25; // of a beat, for the playhead
 
 function sliderKey(e, el) {
   const id = el.dataset.id;
@@ -135,7 +136,7 @@ function sliderKey(e, el) {
   if (e.key === "Home") v = low;
   else if (e.key === "End") v = high;
   else if (e.key in stepKeys) {
-    const step = e.shiftKey ? Number(el.dataset.step) : keyStep;
+    const step = Number(e.shiftKey ? el.dataset.step : el.dataset.keyStep);
     v = Math.round((v + stepKeys[e.key] * step) / step) * step;
   } else return false;
   program().act(id, "set", Math.min(Math.max(v, low), high));
@@ -261,6 +262,19 @@ $("ask").querySelector("form").addEventListener("submit", (e) => {
   if (refused) { e.preventDefault(); $("ask-refused").textContent = refused; $("ask-value").select(); }
 });
 
+function choose(c) {
+  const items = c.options.map((o) => {
+    const b = element("button", "", element("b", o.label), element("small", o.detail));
+    b.type = "button";
+    if (o.on) b.setAttribute("aria-current", "true");
+    b.addEventListener("click", () => { $("choose").close(); program().chosen(c.id, o.id); });
+    return element("li", "", b);
+  });
+  $("choose-label").textContent = c.label;
+  $("choose-list").replaceChildren(...items);
+  show("choose");
+}
+
 function problem(lines) {
   if (!lines) return;
   $("problem-lines").textContent = lines;
@@ -358,6 +372,7 @@ window.whorlbenchPage = {
     show("ask");
     $("ask-value").select();
   },
+  choose,
   kept: () => read(storeKey),
   keep: (text) => write(storeKey, text),
   wakeAfter(ms) { clearTimeout(waking); waking = setTimeout(() => program().wake(), ms); },

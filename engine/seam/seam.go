@@ -46,11 +46,14 @@ type Seam struct {
 // MostRounds bounds how many rounds are looked at.
 const MostRounds = 64
 
-// tie is by how much (m, degrees, or a share of the head's speeds) a later
-// round must exceed an earlier one to replace it: sizes that differ by rounding
-// alone are equal. After the most turns that a piece can have, 64,000, an angle
-// is good to 1e-10 radians, and the velocity's parts to that share of it.
-const tie = 1e-9
+// A later round must exceed an earlier one by more than tie (in the figure's
+// own unit) to replace it: sizes that differ by rounding alone are equal. Of a
+// velocity, rounding takes the share dust for each radian that arm and prop
+// have turned.
+const (
+	tie  = 1e-9
+	dust = 1e-15
+)
 
 // Of judges the seams of a lane at a tempo in beats a minute, in the lane's
 // order. A rigid prop may stop and turn back.
@@ -124,9 +127,15 @@ func (s *Seam) figures(before, after engine.State, beatsPerSecond float64) {
 	s.PropGap = engine.Degrees(prop)
 	// In the frame of the tether before the seam: real along, imaginary across.
 	jump := engine.Product(after.HeadVel-before.HeadVel, cmplx.Rect(beatsPerSecond, -before.Prop))
-	speeds := beatsPerSecond * (cmplx.Abs(before.HeadVel) + cmplx.Abs(after.HeadVel))
-	keep(&s.JumpAlong, real(jump), tie*max(1, speeds))
-	keep(&s.JumpAcross, imag(jump), tie*max(1, speeds))
+	within := max(tie, dust*beatsPerSecond*(blur(before)+blur(after)))
+	keep(&s.JumpAlong, real(jump), within)
+	keep(&s.JumpAcross, imag(jump), within)
+}
+
+// blur is how far rounding can move a head velocity, in dust.
+func blur(s engine.State) float64 {
+	turned := 8 + math.Abs(s.Arm) + math.Abs(s.Prop)
+	return turned * (cmplx.Abs(s.HandVel) + cmplx.Abs(s.HeadVel-s.HandVel))
 }
 
 // keep puts x in worst's place if it is greater in size by more than within.

@@ -31,19 +31,16 @@ const (
 	idPlayhead = "playhead"
 	idArm      = "arm"
 	idProp     = "prop"
-	// A slider's steppers and its typed value.
+	// A slider's steppers, its typed value, and the way to another dial.
 	suffixLess = "-less"
 	suffixMore = "-more"
 	suffixType = "-type"
+	suffixSwap = "-swap"
 )
 
-// What the speed sliders reach, in turns a cycle; more can be typed.
-const (
-	armReach   = 4
-	propReach  = 6
-	speedStep  = 0.05
-	speedCatch = 0.15
-)
+// propReach is how far the prop's slider reaches, in turns a cycle; more can
+// be typed.
+const propReach = 6
 
 // arrange lays everything out anew and declares the controls.
 func (b *Bench) arrange() {
@@ -115,38 +112,52 @@ func (b *Bench) arrangeActions() {
 }
 
 func (b *Bench) arrangeSliders() {
-	w, p := &b.Words.Bench, b.Session.SelectedPiece()
-	b.addSlider(idArm, w.Arm, p.Arm, armReach, b.plan.arm, nil)
-	b.addSlider(idProp, w.Prop, p.Prop, propReach, b.plan.prop, b.pictures())
-	b.add(widget.Control{ID: idLength, Label: w.Beats.Label, Caption: w.Beats.Short,
-		Text: words.Value(p.Length()), Rect: b.plan.length})
+	for i, r := range b.plan.sliders {
+		b.addSlider(b.dial(b.slots[i]), r)
+	}
+	if r := b.plan.length; r.W > 0 {
+		d := b.dial(idLength)
+		short, _ := b.reads(d)
+		b.add(widget.Control{ID: d.id + suffixType, Label: d.name.Label, Caption: d.name.Short, Text: short, Rect: r})
+	}
 }
 
-// addSlider adds a speed's slider with its value to the left and, where there
-// is room and no rule, a stepper at each end. A row that is high enough has
-// the pictures of its whole values above the track.
-func (b *Bench) addSlider(id string, name words.Named, v frac.Frac, reach float64, r display.Rect, pictures []widget.Picture) {
+// addSlider adds a dial's slider: its name at the left, which leads to other
+// dials, its value at the right, which can be typed, and where there is room and no
+// rule a stepper at each end. A row that is high enough has the pictures of
+// the prop's whole speeds above the track.
+func (b *Bench) addSlider(d *dial, r display.Rect) {
 	w := &b.Words.Bench
 	var rule display.Rect
-	if len(pictures) > 0 && r.H >= theme.Finger+ruleRow {
+	var pictures []widget.Picture
+	if d.id == idProp && r.H >= theme.Finger+ruleRow {
+		pictures = b.pictures()
+	}
+	if pictures != nil {
 		rule, r = r.CutTop(r.H - theme.Finger)
 	} else {
-		pictures = nil
 		r.Y, r.H = r.Y+(r.H-theme.Finger)/2, theme.Finger
 	}
-	value, rest := r.CutLeft(64)
-	b.add(widget.Control{ID: id + suffixType, Label: fmt.Sprintf(w.Type, name.Label), Caption: name.Short, Text: words.Value(v), Rect: value})
+	off := d.fits != nil && !d.fits(b.Session.SelectedPiece())
+	short, full := b.reads(d)
+	name, rest := r.CutLeft(chipWidth)
+	value, rest := rest.CutRight(chipWidth)
+	b.add(widget.Control{ID: d.id + suffixSwap, Label: fmt.Sprintf(b.Words.Dials.Swap, d.name.Label), Caption: d.name.Short, Rect: name, Quiet: true})
 	var more display.Rect
 	steppers := rest.W >= steppersFrom && pictures == nil
 	if steppers {
 		var less display.Rect
 		less, rest = rest.CutLeft(theme.Finger)
-		b.add(widget.Control{ID: id + suffixLess, Label: fmt.Sprintf(w.Less, name.Label), Icon: widget.IconMinus, Rect: less})
+		b.add(widget.Control{ID: d.id + suffixLess, Label: fmt.Sprintf(w.Less, d.name.Label), Icon: widget.IconMinus, Rect: less, Disabled: off})
 		more, rest = rest.CutRight(theme.Finger)
 	}
-	c := widget.Control{ID: id, Kind: widget.Slider, Label: name.Label, Rect: rest, Track: rest.Inset(16),
-		Value: v.Float(), Min: -reach, Max: reach, Step: speedStep, Catch: speedCatch,
-		Text: fmt.Sprintf(w.Turns, words.Value(v)), Pictures: pictures,
+	v := 0.0
+	if !off {
+		v = d.get(b.Session).Float()
+	}
+	c := widget.Control{ID: d.id, Kind: widget.Slider, Label: d.name.Label, Rect: rest, Track: rest.Inset(16),
+		Value: v, Min: d.lo.Float(), Max: d.hi.Float(), Step: d.step.Float(), KeyStep: d.keyStep.Float(), Catch: d.catch,
+		Text: full, Pictures: pictures, Disabled: off,
 		Hue: b.theme.Of(b.Session.Tracks()[b.Session.Selected().Lane].Lane.Side == engine.Left)}
 	if pictures != nil {
 		c.Rule = display.Rect{X: rest.X, Y: rule.Y, W: rest.W, H: rule.H}
@@ -154,16 +165,18 @@ func (b *Bench) addSlider(id string, name words.Named, v frac.Frac, reach float6
 	}
 	b.add(c)
 	if steppers {
-		b.add(widget.Control{ID: id + suffixMore, Label: fmt.Sprintf(w.More, name.Label), Icon: widget.IconPlus, Rect: more})
+		b.add(widget.Control{ID: d.id + suffixMore, Label: fmt.Sprintf(w.More, d.name.Label), Icon: widget.IconPlus, Rect: more, Disabled: off})
 	}
+	b.add(widget.Control{ID: d.id + suffixType, Label: fmt.Sprintf(w.Type, d.name.Label), Text: short, Rect: value, Disabled: off})
 }
 
 // steppersFrom is the width that a slider and its two steppers need; with
 // less, the slider's length counts for more. ruleRow is the least height of
-// the pictures of a rule.
+// the pictures of a rule, chipWidth the width of a slider's name and value.
 const (
-	steppersFrom = 240
+	steppersFrom = 220
 	ruleRow      = 22
+	chipWidth    = 58
 )
 
 // pieceID names a piece's control.

@@ -19,6 +19,9 @@ type Host interface {
 	Announce(text string)
 	// Ask opens a question; its answer comes back through Bench.Answer.
 	Ask(q Question)
+	// Choose opens a list to pick from; the pick comes back through
+	// Bench.Chosen.
+	Choose(c Choice)
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
 }
@@ -30,6 +33,19 @@ type Question struct {
 	Value string
 	Hint  string
 	Note  string // a caution to be shown with it
+}
+
+// Choice is a list to pick one thing from.
+type Choice struct {
+	ID      string // of the control
+	Label   string
+	Options []Option
+}
+
+// Option is one thing to pick; On says that it is what holds now.
+type Option struct {
+	ID, Label, Detail string
+	On                bool
 }
 
 // Bench is the instrument.
@@ -52,6 +68,8 @@ type Bench struct {
 	hint     bool
 	seen     seen
 	rule     petalRule
+	dials    []dial
+	slots    []string // the dials that have sliders, first to last
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -79,7 +97,8 @@ const toastTime = 4000
 
 // New returns a bench for a session.
 func New(s *session.Session, w *words.Table, faces *face.Set, host Host) *Bench {
-	b := &Bench{Session: s, Words: w, faces: faces, host: host, theme: &theme.Day}
+	b := &Bench{Session: s, Words: w, faces: faces, host: host, theme: &theme.Day, dials: dials(&w.Dials)}
+	b.slots = []string{idArm, idProp, idLength, "radius"}
 	b.seen = seen{rev: s.Revision(), sel: s.Selected()}
 	return b
 }

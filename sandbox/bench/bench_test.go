@@ -122,7 +122,7 @@ func TestSliderChangesWhatThePieceIs(t *testing.T) {
 
 func TestSteppersGoToWholeNumbers(t *testing.T) {
 	r := newRig(t, phone, "half-moon")
-	r.b.Answer("arm-type", "-1/3", 0)
+	r.b.Answer("arm", "-1/3", 0)
 	for _, tt := range []struct {
 		press string
 		want  frac.Frac
@@ -235,14 +235,14 @@ func TestTypedValues(t *testing.T) {
 		taken    bool
 		refusal  string
 	}{
-		{"prop-type", "−2", true, ""},
-		{"prop-type", "1/3", true, ""},
-		{"prop-type", "2,5", true, ""},
-		{"arm-type", "64", true, ""},
-		{"arm-type", "65", false, "from −64 to 64"},
-		{"prop-type", "many", false, "“many” is not a number"},
-		{"prop-type", "", false, "is not a number"},
-		{"prop-type", "1/0", false, "is not a number"},
+		{"prop", "−2", true, ""},
+		{"prop", "1/3", true, ""},
+		{"prop", "2,5", true, ""},
+		{"arm", "64", true, ""},
+		{"arm", "65", false, "from −64 to 64"},
+		{"prop", "many", false, "“many” is not a number"},
+		{"prop", "", false, "is not a number"},
+		{"prop", "1/0", false, "is not a number"},
 		{"tempo", "132", true, ""},
 		{"tempo", "9", false, "from 10 to 400"},
 		{"length", "3/2", true, ""},

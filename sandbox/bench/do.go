@@ -3,7 +3,6 @@ package bench
 import (
 	"errors"
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -25,8 +24,8 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 		if in.Act == widget.Set {
 			s.Seek(in.Value)
 		}
-	case id == idArm || id == idProp:
-		b.slide(id, in)
+	case b.dial(id) != nil && in.Act != widget.Press:
+		b.slide(b.dial(id), in)
 	case strings.HasPrefix(id, "piece-"):
 		b.doPiece(in, now)
 	case in.Act == widget.Press:
@@ -35,7 +34,7 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 	b.settle()
 }
 
-func (b *Bench) slide(id string, in widget.Intent) {
+func (b *Bench) slide(d *dial, in widget.Intent) {
 	s := b.Session
 	switch in.Act {
 	case widget.Hold:
@@ -43,55 +42,43 @@ func (b *Bench) slide(id string, in widget.Intent) {
 	case widget.Release:
 		s.Release()
 	case widget.Set:
-		// Values come from a grid of twentieths, so the fraction is exact.
-		v := frac.New(int64(math.Round(in.Value/speedStep)), int64(math.Round(1/speedStep)))
-		b.try(id, v)
-	}
-}
-
-// try shows a speed of the piece in hand.
-func (b *Bench) try(id string, v frac.Frac) error {
-	return b.Session.Try(func(p engine.Piece) engine.Piece {
-		if id == idArm {
-			p.Arm = v
-		} else {
-			p.Prop = v
+		// Values come from the dial's own grid, so the fraction is exact.
+		v := frac.Near(in.Value, d.step.Float()/100, 1_000_000)
+		if d.min.Cmp(v) <= 0 && v.Cmp(d.max) <= 0 {
+			_ = b.turn(d, v) // within the file's range, so it can be written
 		}
-		return p
-	})
-}
-
-func (b *Bench) speed(id string) frac.Frac {
-	p := b.Session.SelectedPiece()
-	if id == idArm {
-		return p.Arm
 	}
-	return p.Prop
 }
 
-// step moves a speed to the next whole number above or below.
-func (b *Bench) step(id string, up bool) {
-	v := b.speed(id)
+// step moves a dial to the next whole multiple of its step above or below; a
+// speed, to the next whole number.
+func (b *Bench) step(d *dial, up bool) {
+	by := d.step
+	if d.catch > 0 {
+		by = frac.Int(1)
+	}
+	v := d.get(b.Session).Div(by)
 	next := v.Floor().Add(frac.Int(1))
 	if !up {
 		next = v.Neg().Floor().Add(frac.Int(1)).Neg()
 	}
-	if next.Abs().Cmp(frac.Int(64)) <= 0 {
-		b.try(id, next)
+	if next = next.Mul(by); d.min.Cmp(next) <= 0 && next.Cmp(d.max) <= 0 {
+		_ = b.turn(d, next)
 	}
 }
 
 func (b *Bench) press(id string, now float64) {
 	s, w := b.Session, &b.Words.Bench
-	for _, base := range []string{idArm, idProp} {
-		switch id {
-		case base + suffixLess:
-			b.step(base, false)
-			return
-		case base + suffixMore:
-			b.step(base, true)
-			return
+	if base, what, ok := cutSuffix(id, suffixLess, suffixMore, suffixType, suffixSwap); ok && b.dial(base) != nil {
+		switch what {
+		case suffixType:
+			b.ask(b.dial(base))
+		case suffixSwap:
+			b.offerDials(base)
+		default:
+			b.step(b.dial(base), what == suffixMore)
 		}
+		return
 	}
 	switch id {
 	case idStart:
@@ -127,9 +114,19 @@ func (b *Bench) press(id string, now float64) {
 		b.report(s.Repeat(), now, b.saidPiece(w.Added))
 	case idDelete:
 		b.report(s.Delete(), now, func() string { return w.Deleted })
-	case idTempo, idLength, idArm + suffixType, idProp + suffixType:
-		b.ask(id)
+	case idTempo:
+		b.ask(b.dial(idTempo))
 	}
+}
+
+// cutSuffix splits an ID into its dial and what is wanted of it.
+func cutSuffix(id string, suffixes ...string) (base, suffix string, ok bool) {
+	for _, x := range suffixes {
+		if base, ok = strings.CutSuffix(id, x); ok {
+			return base, x, true
+		}
+	}
+	return id, "", false
 }
 
 func (b *Bench) saidPiece(format string) func() string {

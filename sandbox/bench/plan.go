@@ -20,7 +20,7 @@ type plan struct {
 	actions   display.Rect
 	ruler     display.Rect
 	lanes     []display.Rect
-	arm, prop display.Rect
+	sliders   []display.Rect
 	notes     display.Rect // desk: what the pattern's notes say
 }
 
@@ -74,8 +74,8 @@ func row(r *display.Rect, h float64) display.Rect {
 // planUpright gives one thumb everything: what is used most lies lowest.
 func (p *plan) planUpright(all display.Rect, lanes int) {
 	body := display.Rect{X: all.X + edge, Y: all.Y, W: all.W - 2*edge, H: all.H - edge}
-	p.prop = row(&body, propRow)
-	p.arm = row(&body, sliderRow)
+	second := row(&body, propRow)
+	p.sliders = []display.Rect{row(&body, sliderRow), second}
 	p.actions = row(&body, actionRow)
 	p.strip(&body, lanes)
 	p.transport = row(&body, theme.Finger)
@@ -90,12 +90,12 @@ func (p *plan) planSide(all display.Rect, lanes int) {
 	p.stage = stage
 	body := display.Rect{X: rest.X + edge, Y: rest.Y + 2, W: rest.W - 2*edge, H: rest.H - 2 - edge/2}
 	if lanes == 1 { // room for two long sliders
-		p.prop = row(&body, theme.Finger)
-		p.arm = row(&body, theme.Finger)
+		second := row(&body, theme.Finger)
+		p.sliders = []display.Rect{row(&body, theme.Finger), second}
 	} else {
-		sliders := row(&body, theme.Finger)
-		p.arm, p.prop = sliders.CutLeft((sliders.W - edge) / 2)
-		_, p.prop = p.prop.CutLeft(edge)
+		first, second := row(&body, theme.Finger).CutLeft((body.W - edge) / 2)
+		_, second = second.CutLeft(edge)
+		p.sliders = []display.Rect{first, second}
 	}
 	p.actions = row(&body, theme.Finger)
 	p.strip(&body, lanes)
@@ -120,13 +120,13 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 	head, panel := panel.CutTop(144)
 	p.heading(head)
 	_, panel = panel.CutTop(2 * edge)
-	p.arm, panel = panel.CutTop(sliderRow + 4)
-	_, panel = panel.CutTop(edge)
-	p.prop, panel = panel.CutTop(propRow + 4)
-	_, panel = panel.CutTop(edge)
-	p.length, panel = panel.CutTop(sliderRow)
-	p.length.W = valueWidth
-	_, p.notes = panel.CutTop(3 * edge)
+	for _, h := range []float64{sliderRow, propRow + 4, sliderRow, sliderRow} {
+		var r display.Rect
+		r, panel = panel.CutTop(h)
+		p.sliders = append(p.sliders, r)
+		_, panel = panel.CutTop(edge)
+	}
+	_, p.notes = panel.CutTop(2 * edge)
 }
 
 // strip takes the ruler and the lanes.

@@ -9,6 +9,7 @@ import "whorlbench/sandbox/bench"
 type Memory struct {
 	Said    []string
 	Asked   []bench.Question
+	Offered []bench.Choice
 	Changes int
 }
 
@@ -17,6 +18,9 @@ func (m *Memory) Announce(text string) { m.Said = append(m.Said, text) }
 
 // Ask remembers a question.
 func (m *Memory) Ask(q bench.Question) { m.Asked = append(m.Asked, q) }
+
+// Choose remembers a list.
+func (m *Memory) Choose(c bench.Choice) { m.Offered = append(m.Offered, c) }
 
 // Changed counts complete edits.
 func (m *Memory) Changed() { m.Changes++ }

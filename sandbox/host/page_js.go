@@ -32,6 +32,15 @@ func (p *Page) Ask(q bench.Question) {
 	p.script.Call("ask", map[string]any{"id": q.ID, "label": q.Label, "value": q.Value, "hint": q.Hint, "note": q.Note})
 }
 
+// Choose opens a list to pick from.
+func (p *Page) Choose(c bench.Choice) {
+	var options []any
+	for _, o := range c.Options {
+		options = append(options, map[string]any{"id": o.ID, "label": o.Label, "detail": o.Detail, "on": o.On})
+	}
+	p.script.Call("choose", map[string]any{"id": c.ID, "label": c.Label, "options": options})
+}
+
 // Changed says that an edit is complete.
 func (p *Page) Changed() {
 	if p.OnChange != nil {

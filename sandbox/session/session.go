@@ -241,6 +241,13 @@ func (s *Session) Try(change func(engine.Piece) engine.Piece) error {
 		return err
 	}
 	p := s.pattern.WithLane(sel.Lane, l)
+	return s.TryPattern(func(engine.Pattern) engine.Pattern { return p })
+}
+
+// TryPattern is Try for a change of the whole pattern; the pieces stay as
+// many as they are.
+func (s *Session) TryPattern(change func(engine.Pattern) engine.Pattern) error {
+	p, sel := change(s.pattern), s.sel
 	if p.Equal(s.pattern) {
 		return nil
 	}
@@ -275,13 +282,6 @@ func (s *Session) Open(p engine.Pattern) error {
 	s.Select(Select{Lane: len(p.Lanes) - 1})
 	s.beat = 0
 	return nil
-}
-
-// SetTempo changes the tempo, in beats a minute.
-func (s *Session) SetTempo(bpm float64) error {
-	p := s.pattern
-	p.Tempo = bpm
-	return s.edit(p, s.sel)
 }
 
 // Rename changes title and notes.
@@ -373,11 +373,3 @@ func (s *Session) Delete() error {
 
 // CanDelete reports whether the lane in hand has a piece to spare.
 func (s *Session) CanDelete() bool { return len(s.pattern.Lanes[s.sel.Lane].Pieces) > 1 }
-
-// SetBeats changes the length of the piece in hand: the kept time, in beats.
-func (s *Session) SetBeats(kept frac.Frac) error {
-	return s.Try(func(p engine.Piece) engine.Piece {
-		p.Beats = kept.Div(p.Kept())
-		return p
-	})
-}

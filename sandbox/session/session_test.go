@@ -172,8 +172,9 @@ func TestRejoinFindsEitherNeighbour(t *testing.T) {
 func TestRefusesWhatAFileCannotHold(t *testing.T) {
 	s := halfMoon(t)
 	before := s.Pattern()
-	if err := s.SetBeats(frac.Int(20_000)); !errors.Is(err, ErrUnwritable) {
-		t.Errorf("SetBeats(20000) = %v, want %v", err, ErrUnwritable)
+	tooLong := func(p engine.Piece) engine.Piece { p.Beats = frac.Int(20_000); return p }
+	if err := s.Try(tooLong); !errors.Is(err, ErrUnwritable) {
+		t.Errorf("Try with 20000 beats = %v, want %v", err, ErrUnwritable)
 	}
 	if err := s.Rename("", ""); !errors.Is(err, ErrUnwritable) {
 		t.Errorf("Rename to nothing = %v, want %v", err, ErrUnwritable)

@@ -35,12 +35,14 @@ type Control struct {
 	Value    float64
 	Min, Max float64
 	Step     float64
+	KeyStep  float64 // of the twin's arrow keys
 	Catch    float64 // slider: how near a whole number the value is caught
 	Text     string  // how the value reads
 	Keys     string  // shortcut, as aria-keyshortcuts writes it
 	Group    string  // what it belongs to, such as a lane
 	On       bool
 	Disabled bool
+	Quiet    bool // a button that reads as a label
 	Left     bool // a piece of the left hand
 	Lane     int
 	Index    int
@@ -77,7 +79,10 @@ func (c *Control) ValueAt(x float64) float64 {
 	if whole := math.Round(v); c.Catch > 0 && math.Abs(v-whole) <= c.Catch {
 		return whole + 0
 	}
-	if c.Step > 0 {
+	switch {
+	case c.Step >= 1:
+		v = math.Round(v/c.Step) * c.Step
+	case c.Step > 0:
 		// Steps are counted, not summed, so that 0.1·3 reads as 0.3.
 		per := math.Round(1 / c.Step)
 		v = math.Round(v*per) / per

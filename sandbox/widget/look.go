@@ -48,8 +48,12 @@ func (k *Looks) button(l *display.List, c *Control) {
 		fill, ink, edge = t.Ink, t.Ground, t.Ink
 	}
 	r := c.Rect.Inset(2)
-	l.FillRect(r, theme.Corner, fill)
-	l.StrokeRect(r, theme.Corner, 1.25, edge)
+	if !c.Quiet || pressed {
+		l.FillRect(r, theme.Corner, fill)
+	}
+	if !c.Quiet {
+		l.StrokeRect(r, theme.Corner, 1.25, edge)
+	}
 	mid := r.Centre()
 	switch {
 	case c.Icon != NoIcon && c.Caption != "":
@@ -57,6 +61,12 @@ func (k *Looks) button(l *display.List, c *Control) {
 		k.centred(l, c.Caption, theme.TextSmall, false, display.Pt{X: mid.X, Y: r.Y + r.H - 7}, r.W-2, ink)
 	case c.Icon != NoIcon:
 		drawIcon(l, c.Icon, mid, 20, ink)
+	case c.Quiet:
+		// A label that leads elsewhere: a small wedge says so.
+		k.centred(l, c.Caption, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 2}, r.W-4, ink)
+		l.Poly(t.Muted, display.Pt{X: mid.X - 5, Y: mid.Y + 9}, display.Pt{X: mid.X + 5, Y: mid.Y + 9}, display.Pt{X: mid.X, Y: mid.Y + 14})
+	case c.Text != "" && c.Caption == "":
+		k.centred(l, c.Text, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 5}, r.W-6, ink)
 	case c.Text != "":
 		// A value that can be typed: its name above it.
 		k.centred(l, c.Caption, theme.TextSmall, false, display.Pt{X: mid.X, Y: mid.Y - 4}, r.W-4, t.Muted)
@@ -100,6 +110,9 @@ func (k *Looks) slider(l *display.List, c *Control) {
 	}
 	l.Disc(display.Pt{X: at, Y: mid}, knob, t.Ink)
 	l.Disc(display.Pt{X: at, Y: mid}, knob-3, t.Panel)
+	if c.Disabled {
+		return
+	}
 	if c.Value < c.Min || c.Value > c.Max { // beyond the slider's ends: typed
 		l.Disc(display.Pt{X: at, Y: mid}, knob-6, t.Warn)
 	}

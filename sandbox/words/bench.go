@@ -16,20 +16,18 @@ import (
 type Bench struct {
 	Play, Pause, Start, Speed, Tempo, Mirror, Undo, Redo    Named
 	Cut, Rejoin, ThereBack, Flip, Repeat, Delete            Named
-	Arm, Prop, Beats                                        Named
 	Less, More, Type                                        string // %s: a slider's label
 	Playhead                                                string
 	LeftLetter, RightLetter                                 string
 	LaneOf                                                  string // %s: a side
 	PieceOf                                                 string // %s: a side, then number, count, name
 	PieceLine, PieceHead                                    string // which piece, short and in full
-	Ratio, OneBeat, ManyBeats, Turns, BeatOf, PerMinute     string
-	TurnsACycle                                             string
+	Ratio, OneBeat, ManyBeats, BeatOf                       string
 	ClosesOne, ClosesMany, Never, Together, NeverTogether   string
 	FirstHint                                               string
 	Deleted, CutDone, Rejoined, Moved, Added, Undone, Redid string
 	NoCut, NoRejoin, LastPiece, Unwritable                  string
-	AskNumber, AskTempo, AskBeats                           string
+	AskNumber                                               string
 	NotNumber, OutOfRange                                   string
 	TempoCaution                                            string
 	MirrorOn, MirrorOff, Opened                             string
@@ -56,9 +54,6 @@ var englishBench = Bench{
 	Flip:      Named{"Flip: sweep the other way", "Flip"},
 	Repeat:    Named{"Repeat the piece", "Repeat"},
 	Delete:    Named{"Delete the piece", "Delete"},
-	Arm:       Named{"Arm speed", "Arm"},
-	Prop:      Named{"Prop speed", "Prop"},
-	Beats:     Named{"Length of the piece", "length"},
 	Less:      "%s, less",
 	More:      "%s, more",
 	Type:      "%s, type a value",
@@ -71,10 +66,7 @@ var englishBench = Bench{
 	PieceHead: "%s hand · piece %d of %d",
 	Ratio:     "ratio %s",
 	OneBeat:   "1 beat", ManyBeats: "%s beats",
-	Turns:       "%s turns a cycle",
-	BeatOf:      "beat %s of %s",
-	PerMinute:   "%s beats a minute",
-	TurnsACycle: "turns a cycle; minus turns clockwise",
+	BeatOf: "beat %s of %s",
 
 	ClosesOne:     "Closes every round · %s · %s",
 	ClosesMany:    "Closes after %s · %s · %s",
@@ -96,9 +88,7 @@ var englishBench = Bench{
 	LastPiece:  "A lane keeps at least one piece.",
 	Unwritable: "Not done: the result could not be saved (%s).",
 
-	AskNumber:  "A whole number, a decimal or a fraction such as -1/3, from %s to %s.",
-	AskTempo:   "Beats a minute, from 10 to 400.",
-	AskBeats:   "Beats, more than 0 and up to 10,000: 2, 0.5 or 1/3.",
+	AskNumber:  "In%s: a whole number, a decimal or a fraction such as 1/3, from %s to %s.",
 	NotNumber:  "“%s” is not a number. Allowed: a whole number, a decimal or a fraction such as -1/3.",
 	OutOfRange: "%s is out of range. Allowed: from %s to %s.",
 	TempoCaution: "Before you spin it: clear the space around you and above you, begin with soft props, " +

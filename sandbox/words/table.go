@@ -8,6 +8,7 @@ type Table struct {
 	Lang    string // BCP 47
 	Figure  Figure
 	Bench   Bench
+	Dials   Dials
 	Page    Page
 	Report  Report
 	Library Library
@@ -20,6 +21,7 @@ var English = Table{
 	Lang:    "en",
 	Figure:  englishFigure,
 	Bench:   englishBench,
+	Dials:   englishDials,
 	Page:    englishPage,
 	Report:  englishReport,
 	Library: englishLibrary,

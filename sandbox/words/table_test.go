@@ -82,14 +82,20 @@ func TestLabelsAreWhole(t *testing.T) {
 	b := &English.Bench
 	for text, places := range map[string]int{
 		b.Less: 1, b.More: 1, b.Type: 1, b.LaneOf: 1, b.PieceOf: 4, b.PieceLine: 3, b.Ratio: 1, b.ManyBeats: 1,
-		b.Turns: 1, b.BeatOf: 2, b.PerMinute: 1, b.ClosesOne: 2, b.ClosesMany: 3, b.Never: 1, b.Together: 2,
-		b.NeverTogether: 2, b.CutDone: 2, b.Rejoined: 1, b.Moved: 1, b.Added: 1, b.Unwritable: 1, b.AskNumber: 2,
+		b.BeatOf: 2, b.ClosesOne: 2, b.ClosesMany: 3, b.Never: 1, b.Together: 2,
+		b.NeverTogether: 2, b.CutDone: 2, b.Rejoined: 1, b.Moved: 1, b.Added: 1, b.Unwritable: 1, b.AskNumber: 3,
 		b.NotNumber: 1, b.OutOfRange: 3, b.Opened: 1,
 		b.OneBeat: 0, b.Playhead: 0, b.FirstHint: 0, b.Deleted: 0, b.Undone: 0, b.Redid: 0, b.NoCut: 0, b.NoRejoin: 0,
-		b.LastPiece: 0, b.AskTempo: 0, b.AskBeats: 0, b.TempoCaution: 0, b.TurnsACycle: 0, b.MirrorOn: 0, b.MirrorOff: 0,
+		b.LastPiece: 0, b.TempoCaution: 0, b.AllSmooth: 0, b.GapAfter: 2, b.PropGapAfter: 2, b.StopAfter: 1, b.KinkAfter: 2, b.MirrorOn: 0, b.MirrorOff: 0,
 	} {
 		if got := len(verb.FindAllString(text, -1)); got != places {
 			t.Errorf("%q has %d places, want %d", text, got, places)
+		}
+	}
+	d := English.Dials
+	for _, x := range []Dial{d.Arm, d.Prop, d.Cycles, d.Length, d.Radius, d.Tilt, d.CentreX, d.CentreY, d.ArmStart, d.PropStart, d.From, d.To, d.Tether, d.Tempo} {
+		if got := len(verb.FindAllString(x.Reads, -1)); got != 1 {
+			t.Errorf("%q has %d places, want 1", x.Reads, got)
 		}
 	}
 }

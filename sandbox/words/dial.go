@@ -1,0 +1,42 @@
+package words
+
+// Dial holds the words of a number that a slider turns: its name in full and
+// in short, and how its value reads (%s).
+type Dial struct{ Label, Short, Reads string }
+
+// Dials are all the numbers that can be turned.
+type Dials struct {
+	Arm, Prop, Cycles, Length, Radius, Tilt Dial
+	CentreX, CentreY, ArmStart, PropStart   Dial
+	From, To, Tether, Tempo                 Dial
+	Swap                                    string // %s: a dial's label
+	SwapTitle                               string
+	PathTitle, LawTitle                     string
+	Paths                                   [4]string // as engine.PathKind counts
+	Laws                                    [4]string // as engine.Law counts
+	None                                    string
+}
+
+var englishDials = Dials{
+	Arm:       Dial{"Arm speed", "Arm", "%s turns a cycle"},
+	Prop:      Dial{"Prop speed", "Prop", "%s turns a cycle"},
+	Cycles:    Dial{"Cycles made", "Cycles", "%s cycles"},
+	Length:    Dial{"Length of the piece", "Length", "%s beats"},
+	Radius:    Dial{"Radius of the hand path", "Radius", "%s m"},
+	Tilt:      Dial{"Tilt of the hand path", "Tilt", "%s°"},
+	CentreX:   Dial{"Centre, to the side", "Side", "%s m"},
+	CentreY:   Dial{"Centre, up", "Up", "%s m"},
+	ArmStart:  Dial{"Arm angle at the start", "Arm at", "%s°"},
+	PropStart: Dial{"Prop angle at the start", "Prop at", "%s°"},
+	From:      Dial{"Kept from", "From", "%s of the stroke"},
+	To:        Dial{"Kept to", "To", "%s of the stroke"},
+	Tether:    Dial{"Tether, hand to head", "Tether", "%s m"},
+	Tempo:     Dial{"Tempo", "Tempo", "%s beats a minute"},
+	Swap:      "%s: show another slider here",
+	SwapTitle: "Which slider stands here?",
+	PathTitle: "Hand path",
+	LawTitle:  "How the arm shares its turn",
+	Paths:     [4]string{"circle", "straight line", "ellipse", "stays at a point"},
+	Laws:      [4]string{"evenly", "eases out of the start", "eases into the end", "eases at both ends"},
+	None:      "–",
+}
