@@ -127,15 +127,17 @@ func (s *Seam) figures(before, after engine.State, beatsPerSecond float64) {
 	s.PropGap = engine.Degrees(prop)
 	// In the frame of the tether before the seam: real along, imaginary across.
 	jump := engine.Product(after.HeadVel-before.HeadVel, cmplx.Rect(beatsPerSecond, -before.Prop))
-	within := max(tie, dust*beatsPerSecond*(blur(before)+blur(after)))
+	within := max(tie, dust*beatsPerSecond*blur(before, after))
 	keep(&s.JumpAlong, real(jump), within)
 	keep(&s.JumpAcross, imag(jump), within)
 }
 
-// blur is how far rounding can move a head velocity, in dust.
-func blur(s engine.State) float64 {
-	turned := 8 + math.Abs(s.Arm) + math.Abs(s.Prop)
-	return turned * (cmplx.Abs(s.HandVel) + cmplx.Abs(s.HeadVel-s.HandVel))
+// blur is how far rounding can move a part of the jump from a to b, in dust.
+func blur(a, b engine.State) float64 {
+	const few = 8 // roundings besides those of the angles
+	turned := few + math.Abs(a.Arm) + math.Abs(a.Prop) + math.Abs(b.Arm) + math.Abs(b.Prop)
+	speeds := cmplx.Abs(a.HandVel) + cmplx.Abs(a.HeadVel) + cmplx.Abs(b.HandVel) + cmplx.Abs(b.HeadVel)
+	return turned * speeds
 }
 
 // keep puts x in worst's place if it is greater in size by more than within.

@@ -87,7 +87,6 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	_, _, canCut := s.CutPlace()
 	r := spread(b.plan.actions, 4, 58, 62, 74, 54, 64, 62)
 	for i, a := range []struct {
 		id   string
@@ -96,7 +95,7 @@ func (b *Bench) arrangeActions() {
 		off  bool
 		keys string
 	}{
-		{idCut, w.Cut, widget.IconCut, !canCut && !s.Playing, "C"},
+		{idCut, w.Cut, widget.IconCut, false, "C"},
 		{idRejoin, w.Rejoin, widget.IconRejoin, !s.CanRejoin(), "J"},
 		{idBack, w.ThereBack, widget.IconThereBack, false, "B"},
 		{idFlip, w.Flip, widget.IconFlip, false, "F"},
@@ -131,7 +130,7 @@ func (b *Bench) addSlider(d *dial, r display.Rect) {
 	var rule display.Rect
 	var pictures []widget.Picture
 	if d.id == idProp && r.H >= theme.Finger+ruleRow {
-		pictures = b.pictures()
+		pictures = b.petalRule()
 	}
 	if pictures != nil {
 		rule, r = r.CutTop(r.H - theme.Finger)
@@ -202,6 +201,10 @@ func (b *Bench) arrangeStrip() {
 // laneTag is the room at a lane's left for its letter.
 const laneTag = 24
 
+// leastPicture is the width in pixels from which a piece has room for a tiny
+// picture of what it is a slice of.
+const leastPicture = 22
+
 // stripTrack returns the part of a strip's row in which beats run.
 func (b *Bench) stripTrack(r display.Rect) display.Rect {
 	_, t := r.CutLeft(laneTag)
@@ -226,6 +229,9 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
 			Rect: display.Rect{X: x, Y: track.Y, W: track.W * g.Span / round, H: track.H},
 		}
 		x += c.Rect.W
+		if c.Rect.W >= leastPicture {
+			c.Pictures = []widget.Picture{{Curve: b.picture(g, g.Piece.Prop)}}
+		}
 		if b.lift != nil && b.lift.lane == lane && pos == b.lift.to {
 			c.Rect.X = min(max(b.lift.x, track.X-c.Rect.W/2), track.X+track.W-c.Rect.W/2)
 		}

@@ -67,7 +67,7 @@ type Bench struct {
 	toast    toast
 	hint     bool
 	seen     seen
-	rule     petalRule
+	pictures map[pictureKey][]display.Pt
 	dials    []dial
 	slots    []string // the dials that have sliders, first to last
 }

@@ -9,66 +9,68 @@ import (
 	"whorlbench/sandbox/widget"
 )
 
-// petalRule is the prop slider's scale: at each whole speed a tiny drawing of
-// the flower that it gives with this arm speed, path and start. It is made
-// anew only when one of these changes.
-type petalRule struct {
-	key      ruleKey
-	mirror   bool
-	pictures []widget.Picture
-}
-
-// ruleKey is all that the pictures depend on.
-type ruleKey struct {
+// pictureKey is all that a tiny drawing of an elementary pattern depends on.
+type pictureKey struct {
 	path      engine.Path
 	tether    float64
-	arm       string
+	arm, prop string
 	arm0, at0 float64
-	pendulum  bool
+	swing     engine.Degrees
+	mirror    bool
 }
+
+// mostPictures bounds how many drawings are kept.
+const mostPictures = 600
 
 // pointsPerPicture bounds how finely a picture of some twenty pixels is drawn.
 const pointsPerPicture = 96
 
-// pictures returns the rule for the piece in hand; a pendulum has none, as its
-// speed changes no shape.
-func (b *Bench) pictures() []widget.Picture {
-	s := b.Session
-	sel := s.Selected()
-	g := &s.Tracks()[sel.Lane].Legs[sel.Piece]
-	p := g.Piece
-	key := ruleKey{p.Path, g.Tether(), p.Arm.String(), g.Arm0, g.Prop0, p.Swing != 0}
-	r := &b.rule
-	if r.pictures != nil && r.key == key && r.mirror == s.Mirror {
-		return r.pictures
+// petalRule is the prop slider's scale: at each whole speed a tiny drawing of
+// the flower that it gives with this arm speed, path and start. A pendulum has
+// none, as its speed changes no shape.
+func (b *Bench) petalRule() []widget.Picture {
+	sel := b.Session.Selected()
+	g := &b.Session.Tracks()[sel.Lane].Legs[sel.Piece]
+	if g.Piece.Swing != 0 {
+		return nil
 	}
-	r.key, r.mirror, r.pictures = key, s.Mirror, []widget.Picture{}
-	if key.pendulum {
-		return r.pictures
-	}
+	rule := make([]widget.Picture, 0, 2*propReach+1)
 	for v := int64(-propReach); v <= propReach; v++ {
-		r.pictures = append(r.pictures, widget.Picture{Value: float64(v), Curve: b.picture(g, frac.Int(v))})
+		rule = append(rule, widget.Picture{Value: float64(v), Curve: b.picture(g, frac.Int(v))})
 	}
-	return r.pictures
+	return rule
 }
 
-// picture draws the whole elementary pattern that a leg would be a slice of
-// with another prop speed.
+// picture returns the whole elementary pattern that a leg would be a slice of
+// with some prop speed, drawn anew only where it is not known yet.
 func (b *Bench) picture(g *engine.Leg, prop frac.Frac) []display.Pt {
+	p := g.Piece
+	key := pictureKey{g.Path(), g.Tether(), p.Arm.String(), prop.String(), g.Arm0, g.Prop0, p.Swing, b.Session.Mirror}
+	if c, ok := b.pictures[key]; ok {
+		return c
+	}
+	if b.pictures == nil || len(b.pictures) >= mostPictures {
+		b.pictures = map[pictureKey][]display.Pt{}
+	}
+	c := b.drawPicture(g, prop)
+	b.pictures[key] = c
+	return c
+}
+
+// drawPicture draws it in the square from −1 to 1.
+func (b *Bench) drawPicture(g *engine.Leg, prop frac.Frac) []display.Pt {
 	one := engine.Stroke(g.Path(), g.Piece.Arm, prop, frac.Int(1), frac.Int(1))
+	one.Swing, one.SwingBack = g.Piece.Swing, g.Piece.SwingBack
 	lane := engine.Lane{Tether: g.Tether(), ArmAt: engine.ToDegrees(g.Arm0), PropAt: engine.ToDegrees(g.Prop0), Pieces: []engine.Piece{one}}
 	w := engine.NewTrack(lane).Legs[0].Whole()
-	if w.ArmTurns == 0 && w.PropTurns == 0 {
+	still := w.ArmTurns == 0 // the hand stays: the picture is about the hand
+	if still && w.PropTurns == 0 && one.Swing == 0 {
 		return []display.Pt{{}}
 	}
 	path := g.Path()
-	size := max(path.A, path.B) + g.Tether()
-	if w.ArmTurns == 0 {
-		size = g.Tether()
-	}
-	centre := path.Centre
-	if w.ArmTurns == 0 {
-		centre = w.Point(0).Hand
+	centre, size := path.Centre, max(path.A, path.B)+g.Tether()
+	if still {
+		centre, size = w.Point(0).Hand, g.Tether()
 	}
 	curve := make([]display.Pt, 0, pointsPerPicture+1)
 	for k := 0; k <= pointsPerPicture; k++ {

@@ -48,8 +48,8 @@ type Control struct {
 	Index    int
 	Marks    []float64    // ruler: labelled values
 	Rule     display.Rect // slider: where the pictures of its whole values stand
-	Pictures []Picture
-	Hue      color.NRGBA // of the picture that is chosen
+	Pictures []Picture    // of a slider's whole values, or of what a piece is
+	Hue      color.NRGBA  // of the picture that is chosen
 }
 
 // Picture is what a slider gives at a value, as a curve in the square from

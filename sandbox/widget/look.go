@@ -129,13 +129,19 @@ func (k *Looks) pictures(l *display.List, c *Control) {
 		if p.Value == c.Value {
 			ink, width = c.Hue, 2
 		}
-		l.BeginLine(width, ink, false)
-		for _, q := range p.Curve {
-			l.To(at.Add(q.Scale(half)), 1)
-		}
-		if len(p.Curve) == 1 {
-			l.Disc(at, 1.5, ink)
-		}
+		drawCurve(l, p.Curve, at, half, width, ink)
+	}
+}
+
+// drawCurve draws a picture about a place; of a single point a dot.
+func drawCurve(l *display.List, curve []display.Pt, at display.Pt, half, width float64, ink color.NRGBA) {
+	if len(curve) == 1 {
+		l.Disc(at, 1.5, ink)
+		return
+	}
+	l.BeginLine(width, ink, false)
+	for _, q := range curve {
+		l.To(at.Add(q.Scale(half)), 1)
 	}
 }
 
@@ -190,7 +196,28 @@ func (k *Looks) piece(l *display.List, c *Control) {
 	if foot.W > 0 {
 		l.FillRect(foot, 2, hue)
 	}
-	if r.W > 26 {
-		k.centred(l, c.Caption, theme.TextSmall, c.On, display.Pt{X: r.X + r.W/2, Y: r.Y + r.H/2 + 2}, r.W-10, ink)
+	k.pieceFace(l, c, r, ink)
+}
+
+// pieceFace draws what a piece is: a tiny picture of its elementary pattern,
+// and its name where there is room for a good part of it.
+func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color.NRGBA) {
+	const half, pad, gap, leastName = 11, 8, 8, 70
+	mid := r.Y + (r.H-8)/2
+	if len(c.Pictures) == 0 {
+		return
 	}
+	size := theme.TextSmall
+	room := r.W - 2*pad - 2*half - gap
+	name := ""
+	if room >= leastName {
+		name = k.Faces.Fit(c.Caption, size, c.On, room)
+	}
+	wide := k.Faces.Width(name, size, c.On)
+	if name != "" {
+		wide += gap
+	}
+	x := r.X + (r.W-wide-2*half)/2
+	drawCurve(l, c.Pictures[0].Curve, display.Pt{X: x + half, Y: mid}, min(half, r.W/2-2), 1.25, ink)
+	l.Text(display.Pt{X: x + 2*half + gap, Y: mid + 4}, size, c.On, ink, name)
 }

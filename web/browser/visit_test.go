@@ -3,6 +3,7 @@
 package browser
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"net/http/httptest"
@@ -22,7 +23,8 @@ import (
 	"whorlbench/cmd/whorlbench/site"
 )
 
-const dist = "../dist"
+// dist is the built bench; WHORLBENCH_DIST may name another build.
+var dist = cmp.Or(os.Getenv("WHORLBENCH_DIST"), "../dist")
 
 // patience bounds a wait for something that does happen, on a machine that
 // draws in software; it is no measure of speed.
