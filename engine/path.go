@@ -50,7 +50,7 @@ func (p Path) IsPoint() bool { return p.A == 0 && p.B == 0 }
 
 // IsRound reports whether the path is a circle of more than no size, however
 // it was written.
-func (p Path) IsRound() bool { return p.A > 0 && math.Abs(p.A-p.B) < TolRound }
+func (p Path) IsRound() bool { return p.A > 0 && p.B > 0 && math.Abs(p.A-p.B) < TolRound }
 
 // IsLine reports whether the path is a straight stroke, however it was written.
 func (p Path) IsLine() bool { return (p.A == 0) != (p.B == 0) }

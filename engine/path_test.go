@@ -22,6 +22,8 @@ func TestPathKinds(t *testing.T) {
 		{"not quite a circle", engine.EllipsePath(1, 0.6, 0.6-1.1e-6, 20), false, false, false},
 		{"stroke written as an ellipse", engine.EllipsePath(1, 0, 0.6, 20), false, false, true},
 		{"point written as an ellipse", engine.EllipsePath(1, 0, 0, 20), true, false, false},
+		{"tiny stroke", engine.LinePath(1, 5e-7, 20), false, false, true},
+		{"tiny circle", engine.CirclePath(1, 5e-7), false, true, false},
 	} {
 		if got := test.path.IsPoint(); got != test.point {
 			t.Errorf("%s: IsPoint() = %v, want %v", test.name, got, test.point)

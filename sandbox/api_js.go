@@ -43,6 +43,7 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"pick":    seen(a.pick),
 		"rename":  seen(a.rename),
 		"saved":   seen(a.saved),
+		"value":   func(args []js.Value) any { return a.bench.Value(args[0].String()) },
 		"library": a.library,
 		"file":    a.file,
 		"about":   a.about,

@@ -57,7 +57,7 @@ func run(page *host.Page) error {
 	f := page.Frame()
 	s.Playing = !f.Still
 	if !kept {
-		a.bench.ShowHint()
+		a.bench.ShowHint(a.now())
 	}
 	if problem != "" {
 		a.bench.Say(problem, a.now())

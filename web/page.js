@@ -43,6 +43,16 @@ function pointer(e) {
   program()?.wake();
 }
 for (const type of Object.keys(phases)) bench.addEventListener(type, pointer);
+// The mouse is told what it rests on; twins let it through, so they are asked.
+bench.addEventListener("pointermove", (e) => {
+  if (e.pointerType !== "mouse" || held.size) return;
+  let name = "";
+  for (const el of twins.values()) {
+    const r = el.getBoundingClientRect();
+    if (e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) name = el.getAttribute("aria-label");
+  }
+  attribute(bench, "title", name);
+});
 bench.addEventListener("contextmenu", (e) => e.preventDefault());
 
 // ---- twins: one real element a control, kept in the program's order ----
@@ -100,6 +110,7 @@ function showTwins(json) {
     attribute(el, "aria-label", t.label);
     attribute(el, "aria-keyshortcuts", t.keys ?? "");
     attribute(el, "aria-disabled", t.disabled ? "true" : null);
+    el.tabIndex = t.disabled ? -1 : 0;
     if (t.kind === "slider") {
       attribute(el, "min", t.min);
       attribute(el, "max", t.max);
@@ -132,7 +143,7 @@ const keyStep = 0.25; // of a beat, for the playhead
 function sliderKey(e, el) {
   const id = el.dataset.id;
   const low = Number(el.min), high = Number(el.max);
-  let v = el.valueAsNumber;
+  let v = program().value(id); // not the element's, which may lag
   if (e.key === "Home") v = low;
   else if (e.key === "End") v = high;
   else if (e.key in stepKeys) {
@@ -201,7 +212,8 @@ function show(id) {
 }
 for (const b of document.querySelectorAll("[data-close]")) b.addEventListener("click", () => b.closest("dialog").close());
 for (const d of document.querySelectorAll("dialog")) {
-  d.addEventListener("click", (e) => e.target === d && d.close()); // a tap beside it
+  // A tap beside it closes it, unless something may have been typed.
+  if (!d.querySelector("form")) d.addEventListener("click", (e) => e.target === d && d.close());
 }
 
 $("title").addEventListener("click", () => {

@@ -56,7 +56,7 @@ func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }
 
 func (b *Bench) arrangeTransport() {
 	w, s := &b.Words.Bench, b.Session
-	shares := []float64{44, 60, 48, 68, 44, 44, 44}
+	shares := []float64{44, 58, 54, 62, 44, 44, 44}
 	r := spread(b.plan.transport, 4, shares...)
 	b.add(widget.Control{ID: idStart, Label: w.Start.Label, Icon: widget.IconStart, Rect: r[0], Keys: "Home"})
 	play := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r[1], Keys: "Space"}
@@ -87,7 +87,7 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	r := spread(b.plan.actions, 4, 58, 62, 74, 54, 64, 62)
+	r := spread(b.plan.actions, 4, 54, 62, 74, 66, 64, 62)
 	for i, a := range []struct {
 		id   string
 		name words.Named
@@ -102,9 +102,9 @@ func (b *Bench) arrangeActions() {
 		{idRepeat, w.Repeat, widget.IconRepeat, false, "R"},
 		{idDelete, w.Delete, widget.IconDelete, !s.CanDelete(), "Delete"},
 	} {
-		c := widget.Control{ID: a.id, Label: a.name.Label, Caption: a.name.Short, Icon: a.icon, Rect: r[i], Disabled: a.off, Keys: a.keys}
-		if b.plan.actions.H < actionRow { // no room for a word under the drawing
-			c.Caption = ""
+		c := widget.Control{ID: a.id, Label: a.name.Label, Caption: a.name.Short, Icon: a.icon, Rect: r[i], Faint: a.off, Keys: a.keys}
+		if b.plan.actions.H < actionRow { // room for the word or the drawing: the word says more
+			c.Icon = widget.NoIcon
 		}
 		b.add(c)
 	}

@@ -53,23 +53,23 @@ type Bench struct {
 	Session *session.Session
 	Words   *words.Table
 
-	host     Host
-	faces    *face.Set
-	theme    *theme.Theme
-	frame    Frame
-	plan     plan
-	router   widget.Router
-	controls []widget.Control
-	intents  []widget.Intent
-	list     display.List
-	focus    string
-	lift     *lift
-	toast    toast
-	hint     bool
-	seen     seen
-	pictures map[pictureKey][]display.Pt
-	dials    []dial
-	slots    []string // the dials that have sliders, first to last
+	host      Host
+	faces     *face.Set
+	theme     *theme.Theme
+	frame     Frame
+	plan      plan
+	router    widget.Router
+	controls  []widget.Control
+	intents   []widget.Intent
+	list      display.List
+	focus     string
+	lift      *lift
+	toast     toast
+	hintUntil float64 // milliseconds
+	seen      seen
+	pictures  map[pictureKey][]display.Pt
+	dials     []dial
+	slots     []string // the dials that have sliders, first to last
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -92,8 +92,11 @@ type toast struct {
 	until float64 // milliseconds
 }
 
-// toastTime is how long a message stays, in milliseconds.
-const toastTime = 4000
+// How long a message stays, and the first visitor's hint, in milliseconds.
+const (
+	toastTime = 2800
+	hintTime  = 10_000
+)
 
 // New returns a bench for a session.
 func New(s *session.Session, w *words.Table, faces *face.Set, host Host) *Bench {
@@ -112,8 +115,20 @@ func (b *Bench) SetFrame(f Frame) { b.frame = f }
 // SetFocus says which control's twin has the keyboard, empty for none.
 func (b *Bench) SetFocus(id string) { b.focus = id }
 
-// ShowHint lets the first visitor's line be seen until the first act.
-func (b *Bench) ShowHint() { b.hint = true }
+// ShowHint lets the first visitor's line be seen until the first act, or for
+// a while; now is in milliseconds.
+func (b *Bench) ShowHint(now float64) { b.hintUntil = now + hintTime }
+
+// Value returns what a slider stands at now, drawn or not; 0 if there is none.
+func (b *Bench) Value(id string) float64 {
+	if d := b.dial(id); d != nil {
+		return d.get(b.Session).Float()
+	}
+	if id == idPlayhead {
+		return b.Session.RoundBeat()
+	}
+	return 0
+}
 
 // Zoom returns how many CSS pixels a bench pixel takes: more than one on a
 // screen that is seen from afar.
@@ -144,12 +159,23 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}
+	if now >= b.hintUntil {
+		b.hintUntil = 0
+	}
 	return b.Session.Playing
 }
 
 // NextChange returns when, in milliseconds, the picture changes by itself
 // though nothing moves; ok is false if it does not.
-func (b *Bench) NextChange() (at float64, ok bool) { return b.toast.until, b.toast.text != "" }
+func (b *Bench) NextChange() (at float64, ok bool) {
+	switch {
+	case b.toast.text != "":
+		return b.toast.until, true
+	case b.hintUntil > 0:
+		return b.hintUntil, true
+	}
+	return 0, false
+}
 
 // Draw returns everything that is to be seen, in bench pixels. The list is
 // the bench's own, good until the next call.
@@ -162,6 +188,7 @@ func (b *Bench) Draw() *display.List {
 	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage,
 		View: scene.Fit(b.Session.Tracks(), b.plan.stage, stageMargin, b.Session.Mirror)}
 	st.Draw(l, b.Session)
+	b.drawMessage(l)
 	b.drawName(l)
 	b.drawStrip(l)
 	looks := widget.Looks{Theme: t, Faces: b.faces, Focus: b.focus, Pressed: b.pressed}
@@ -171,6 +198,8 @@ func (b *Bench) Draw() *display.List {
 		}
 	}
 	b.drawPieces(l, &looks)
+	b.drawCut(l)
+	b.drawRound(l)
 	b.drawPlayhead(l)
 	return l
 }

@@ -52,6 +52,9 @@ func editLane(p engine.Pattern, at session.Select, change func(*engine.Lane)) en
 func dials(w *words.Dials) []dial {
 	i, q := frac.Int, frac.New
 	twentieth := q(1, 20)
+	// Between whole speeds, which are caught from a quarter away, a finger
+	// finds halves and quarters; anything else is typed.
+	const speedCatch = 0.25
 	piece := func(get func(engine.Piece) frac.Frac) func(*session.Session) frac.Frac {
 		return func(s *session.Session) frac.Frac { return get(s.SelectedPiece()) }
 	}
@@ -61,10 +64,10 @@ func dials(w *words.Dials) []dial {
 	moves := func(p engine.Piece) bool { return !p.Path.IsPoint() }
 	turns := func(p engine.Piece) bool { return moves(p) && p.Path.Kind != engine.OnCircle }
 	return []dial{
-		{id: idArm, name: w.Arm, lo: i(-4), hi: i(4), step: twentieth, keyStep: q(1, 4), catch: 0.15, min: i(-64), max: i(64),
+		{id: idArm, name: w.Arm, lo: i(-4), hi: i(4), step: q(1, 4), keyStep: q(1, 4), catch: speedCatch, min: i(-64), max: i(64),
 			get: piece(func(p engine.Piece) frac.Frac { return p.Arm }),
 			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Arm = v })},
-		{id: idProp, name: w.Prop, lo: i(-propReach), hi: i(propReach), step: twentieth, keyStep: q(1, 4), catch: 0.15, min: i(-64), max: i(64),
+		{id: idProp, name: w.Prop, lo: i(-propReach), hi: i(propReach), step: q(1, 4), keyStep: q(1, 4), catch: speedCatch, min: i(-64), max: i(64),
 			get: piece(func(p engine.Piece) frac.Frac { return p.Prop }),
 			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Prop = v })},
 		{id: "cycles", name: w.Cycles, lo: q(1, 8), hi: i(4), step: q(1, 8), keyStep: q(1, 8), min: q(1, 1_000_000), max: i(1000),

@@ -16,13 +16,16 @@ import (
 // Do carries an intent out, whether a finger or a twin meant it; now is in
 // milliseconds.
 func (b *Bench) Do(in widget.Intent, now float64) {
-	b.hint = false
+	b.hintUntil = 0
 	s := b.Session
 	id := in.ID
 	switch {
 	case id == idPlayhead:
 		if in.Act == widget.Set {
 			s.Seek(in.Value)
+			if !s.Playing {
+				s.SelectUnderPlayhead() // the piece that Cut would divide
+			}
 		}
 	case b.dial(id) != nil && in.Act != widget.Press:
 		b.slide(b.dial(id), in)
@@ -95,12 +98,12 @@ func (b *Bench) press(id string, now float64) {
 		}
 		b.say(text, now)
 	case idUndo:
-		if s.Undo() {
-			b.say(w.Undone, now)
+		if what, ok := s.Undo(); ok {
+			b.say(fmt.Sprintf(w.Undone, w.Edits[what]), now)
 		}
 	case idRedo:
-		if s.Redo() {
-			b.say(w.Redid, now)
+		if what, ok := s.Redo(); ok {
+			b.say(fmt.Sprintf(w.Redid, w.Edits[what]), now)
 		}
 	case idCut:
 		b.report(s.Cut(), now, func() string { return fmt.Sprintf(w.CutDone, s.Selected().Piece, s.Selected().Piece+1) })
@@ -234,10 +237,16 @@ func (b *Bench) pieceSentence() string {
 	return b.Words.PieceName(t.Lane.Side, sel.Piece, len(t.Legs), b.Session.Figure(sel))
 }
 
-// figureLine tells ratio and length of the piece in hand.
+// sweep says how far the arm goes in the piece in hand.
+func (b *Bench) sweep() string {
+	p := b.Session.SelectedPiece()
+	return b.Words.ArmTurns(p.Arm.Mul(p.Cycles).Mul(p.Kept()))
+}
+
+// figureLine tells how much of its pattern the piece in hand makes, its ratio and length of the piece in hand.
 func (b *Bench) figureLine() string {
 	f := b.Session.Figure(b.Session.Selected())
-	parts := []string{}
+	parts := []string{b.sweep()}
 	if f.HasRatio {
 		parts = append(parts, fmt.Sprintf(b.Words.Bench.Ratio, words.Value(f.Ratio)))
 	}
@@ -250,7 +259,7 @@ func (b *Bench) figureLine() string {
 
 // Opened takes over a pattern that the session has just opened, and says so.
 func (b *Bench) Opened(now float64) {
-	b.hint = false
+	b.hintUntil = 0
 	b.lift = nil
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)
 	b.settle()

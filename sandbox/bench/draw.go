@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"fmt"
 	"image/color"
 	"strings"
 
@@ -10,31 +11,23 @@ import (
 	"whorlbench/sandbox/widget"
 )
 
-// message is what stands in for the closing line for a while: what was just
-// done, or the first visitor's hint. It keeps off the stage, which may be
-// filmed.
-func (b *Bench) message() string {
-	if b.toast.text != "" {
-		return b.toast.text
+// drawMessage writes what was just done over the foot of the stage, where it
+// goes by itself, or the first visitor's hint.
+func (b *Bench) drawMessage(l *display.List) {
+	text := b.toast.text
+	if text == "" && b.hintUntil > 0 {
+		text = b.Words.Bench.FirstHint
 	}
-	if b.hint {
-		return b.Words.Bench.FirstHint
-	}
-	return ""
-}
-
-// pill writes a line in a rounded box whose base line is at y, and returns
-// whether there was one to write.
-func (b *Bench) pill(l *display.List, text string, x, y, room float64) bool {
 	if text == "" {
-		return false
+		return
 	}
-	const size, pad, high = 13, 10.0, 24.0
-	text = b.faces.Fit(text, size, true, room-2*pad)
-	w := b.faces.Width(text, size, true) + 2*pad
-	l.FillRect(display.Rect{X: x, Y: y - high + 7, W: w, H: high}, high/2, b.theme.Ink)
-	l.Text(display.Pt{X: x + pad, Y: y}, size, true, b.theme.Ground, text)
-	return true
+	const size, pad, high = theme.TextBody, 14.0, 30.0
+	st := b.plan.stage
+	text = b.faces.Fit(text, size, false, st.W-24-2*pad)
+	w := b.faces.Width(text, size, false) + 2*pad
+	box := display.Rect{X: st.X + (st.W-w)/2, Y: st.Y + st.H - high - 6, W: w, H: high}
+	l.FillRect(box, high/2, b.theme.Ink)
+	l.Text(display.Pt{X: box.X + pad, Y: box.Y + high/2 + 5}, size, false, b.theme.Ground, text)
 }
 
 // drawName says what the piece in hand is, and when the whole closes.
@@ -61,38 +54,39 @@ func (b *Bench) drawName(l *display.List) {
 	}
 	if b.plan.desk {
 		write(r.X, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), b.Words.PieceHeading(track.Lane.Side, sel.Piece, len(track.Legs)), r.W)
-		size := 26.0
-		for size > theme.TextLarge && b.faces.Width(name, size, true) > r.W {
-			size--
-		}
+		size := b.shrink(name, 26, theme.TextLarge, r.W)
 		write(r.X, r.Y+52, size, true, t.Ink, name, r.W)
 		write(r.X, r.Y+80, 16, false, t.Ink, b.figureLine(), r.W)
 		write(r.X, r.Y+108, theme.TextBody, false, ink(closes), closing, r.W)
-		if !b.pill(l, b.message(), r.X, r.Y+132, r.W) {
-			write(r.X, r.Y+132, theme.TextBody, false, ink(!faulty), fault, r.W)
-		}
+		write(r.X, r.Y+132, theme.TextBody, false, ink(!faulty), fault, r.W)
 		b.drawNotes(l)
 		return
 	}
 	tag := b.Words.PieceTag(track.Lane.Side, sel.Piece, len(track.Legs))
-	low := r.H < headRow-4 // room for one line only
-	if low && b.pill(l, b.message(), r.X, r.Y+18, r.W) {
-		return
-	}
 	w := b.faces.Width(tag, theme.TextBody, true)
 	write(r.X+2, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), tag, r.W)
-	write(r.X+w+10, r.Y+18, theme.TextLarge-1, true, t.Ink, name, r.W-w-14)
-	if low {
+	size := b.shrink(name, theme.TextLarge-1, theme.TextSmall, r.W-w-14)
+	write(r.X+w+10, r.Y+18, size, true, t.Ink, name, r.W-w-14)
+	if r.H < headRow-4 { // room for one line only
 		return
 	}
 	// One line is left: the first of what is wrong, or that all is well.
-	line, good := closing, closes
-	if closes && faulty {
+	line, good := b.sweep()+" · "+closing, closes
+	if !closes {
+		line = closing
+	} else if faulty {
 		line, good = fault, false
 	}
-	if !b.pill(l, b.message(), r.X, r.Y+39, r.W) {
-		write(r.X+2, r.Y+39, 13, false, ink(good), line, r.W-6)
+	write(r.X+2, r.Y+39, 13, false, ink(good), line, r.W-6)
+}
+
+// shrink returns the largest size between two at which a bold text fits, the
+// least if it never does.
+func (b *Bench) shrink(text string, size, least, room float64) float64 {
+	for size > least && b.faces.Width(text, size, true) > room {
+		size -= 0.5
 	}
+	return size
 }
 
 // drawNotes writes the pattern's notes where a desk has room for them.
@@ -132,6 +126,37 @@ func (b *Bench) drawStrip(l *display.List) {
 		l.Text(display.Pt{X: at.X - w/2, Y: at.Y + 4.5}, theme.TextSmall, true, t.Ink, letter)
 		track := b.stripTrack(row)
 		l.FillRect(display.Rect{X: track.X, Y: track.Y + 2, W: track.W, H: track.H - 4}, 6, display.Mix(t.Ground, t.Hair, 0.6))
+	}
+}
+
+// drawRound says, over the ruler's end, which round of several is playing.
+func (b *Bench) drawRound(l *display.List) {
+	round, of := b.Session.RoundOf()
+	if of < 2 {
+		return
+	}
+	text := fmt.Sprintf(b.Words.Bench.RoundOf, round, of)
+	w := b.faces.Width(text, theme.TextSmall, false)
+	r := b.plan.ruler
+	l.Text(display.Pt{X: r.X + r.W - w - 6, Y: r.Y + 11}, theme.TextSmall, false, b.theme.Muted, text)
+}
+
+// drawCut marks where Cut would divide, while the pattern stands still.
+func (b *Bench) drawCut(l *display.List) {
+	s := b.Session
+	if s.Playing || b.lift != nil {
+		return
+	}
+	piece, at, ok := s.CutPlace()
+	if !ok {
+		return
+	}
+	lane := s.Selected().Lane
+	row := b.plan.lanes[lane]
+	track := b.stripTrack(row)
+	x := track.X + track.W*(s.Tracks()[lane].Legs[piece].Start+at.Float())/s.Round()
+	for y := row.Y + 3; y < row.Y+row.H-3; y += 7 {
+		l.Segment(display.Pt{X: x, Y: y}, display.Pt{X: x, Y: y + 4}, 2, b.theme.Focus)
 	}
 }
 

@@ -37,7 +37,10 @@ func (st *Stage) Draw(l *display.List, s *session.Session) {
 	}
 	st.slice(l, s, sel)
 	for _, t := range s.Tracks() {
-		st.moving(l, t, s)
+		st.arms(l, t, s)
+	}
+	for _, t := range s.Tracks() {
+		st.ends(l, t, s)
 	}
 }
 
@@ -103,7 +106,7 @@ func (st *Stage) trail(l *display.List, t *engine.Track, s *session.Session) {
 	now, c := s.Beat(), st.ink(t)
 	strong := 0.95
 	if !s.Playing {
-		strong = 0.45 // paused, the slice in hand is what counts
+		strong = 0.55 // paused, the slice in hand is what counts
 	}
 	begun := false
 	Trail(t, now-t.Beats, now, func(p engine.Point, beat float64, broken bool) {
@@ -112,7 +115,7 @@ func (st *Stage) trail(l *display.List, t *engine.Track, s *session.Session) {
 			begun = true
 		}
 		young := 1 - (now-beat)/t.Beats
-		l.To(st.View.ToScreen(p.Head), float32(strong*(0.06+0.94*young*young)))
+		l.To(st.View.ToScreen(p.Head), float32(strong*(0.12+0.88*young*young)))
 	})
 }
 
@@ -160,11 +163,10 @@ func (st *Stage) cutEnd(l *display.List, head, dir complex128, c color.NRGBA) {
 	l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 2, c)
 }
 
-// moving draws arm, hand, tether and head at the playhead. The right hand is
-// a disc, the left a ring, so that they differ without their hue.
-func (st *Stage) moving(l *display.List, t *engine.Track, s *session.Session) {
+// arms draws arm and tether at the playhead.
+func (st *Stage) arms(l *display.List, t *engine.Track, s *session.Session) {
 	at := t.At(s.Beat())
-	v, c, th := st.View, st.ink(t), st.Theme
+	v := st.View
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	side := 1.0
 	if t.Lane.Side == engine.Right {
@@ -172,26 +174,36 @@ func (st *Stage) moving(l *display.List, t *engine.Track, s *session.Session) {
 	}
 	if t.Lane.Plane == engine.Wall {
 		shoulder := v.ToScreen(complex(side*s.Pattern().Performer.Shoulders/2, 0))
-		l.Segment(shoulder, hand, 5, display.Clear(th.Muted, 0.4))
+		l.Segment(shoulder, hand, 5, display.Clear(st.Theme.Muted, 0.4))
 	}
-	l.Segment(hand, head, 2.25, th.Ink)
+	l.Segment(hand, head, 2.25, st.Theme.Ink)
+}
+
+// ends draws hand and head at the playhead, with the hand's letter. The right
+// hand is a disc, the left a ring, so that they differ without their hue.
+func (st *Stage) ends(l *display.List, t *engine.Track, s *session.Session) {
+	at := t.At(s.Beat())
+	v, c, th := st.View, st.ink(t), st.Theme
+	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
+	// The ring is open and wider than the disc, so that hands at one place are
+	// both seen.
 	if t.Lane.Side == engine.Right {
 		l.Disc(hand, 6, c)
-		l.Disc(head, 10, c)
+		l.Disc(head, 9, c)
 	} else {
-		l.Disc(hand, 6, th.Stage)
-		l.Ring(hand, 5, 3, c)
-		l.Disc(head, 10, th.Stage)
-		l.Ring(head, 8.5, 4, c)
+		l.Ring(hand, 8.5, 3, c)
+		l.Ring(head, 12, 3.5, c)
 	}
 	letter := st.Words.Letter(t.Lane.Side)
-	// The letter stands beside the hand, away from the tether.
-	away := hand.Sub(head)
-	if n := away.Len(); n > 0 {
-		away = away.Scale(15 / n)
-	} else {
-		away = display.Pt{Y: -15}
+	// The letter stands beside the hand, across the tether, left and right on
+	// sides of their own.
+	beside := display.Pt{X: 17}
+	if d := hand.Sub(head); d.Len() > 0 {
+		beside = display.Pt{X: d.Y, Y: -d.X}.Scale(17 / d.Len())
+	}
+	if (t.Lane.Side == engine.Left) != v.Mirror {
+		beside = beside.Scale(-1)
 	}
 	w := st.Faces.Width(letter, 12, true)
-	l.Text(hand.Add(away).Add(display.Pt{X: -w / 2, Y: 4}), 12, true, th.Ink, letter)
+	l.Text(hand.Add(beside).Add(display.Pt{X: -w / 2, Y: 4}), 12, true, th.Ink, letter)
 }

@@ -36,11 +36,29 @@ type Session struct {
 	Mirror  bool    // the stage shows what a mirror would
 }
 
-// moment is what undo brings back.
+// moment is what undo brings back, and the edit that led away from it.
 type moment struct {
 	pattern engine.Pattern
 	sel     Select
+	left    What
 }
+
+// What is a sort of edit.
+type What uint8
+
+// The sorts of edit. A dial is any number, path or law of a piece.
+const (
+	Dialled What = iota
+	Opened
+	Renamed
+	DidCut
+	DidRejoin
+	DidMove
+	DidThereAndBack
+	DidFlip
+	DidRepeat
+	DidDelete
+)
 
 // New returns a session with p open.
 func New(p engine.Pattern) *Session {
@@ -49,7 +67,7 @@ func New(p engine.Pattern) *Session {
 	return s
 }
 
-func (s *Session) now() moment { return moment{s.pattern, s.sel} }
+func (s *Session) now(left What) moment { return moment{s.pattern, s.sel, left} }
 
 // show makes m what is seen and takes stock of it.
 func (s *Session) show(m moment) {
@@ -171,6 +189,23 @@ func (s *Session) Seek(beat float64) {
 	s.beat = math.Floor(s.beat/r)*r + math.Min(beat, math.Nextafter(r, 0))
 }
 
+// SelectUnderPlayhead takes the piece under the playhead in hand, on the lane
+// in hand.
+func (s *Session) SelectUnderPlayhead() {
+	_, s.sel.Piece, _ = s.tracks[s.sel.Lane].Locate(s.beat)
+}
+
+// RoundOf returns which round of the whole's closing the playhead is in, from
+// 1, and how many there are, 0 if it never closes.
+func (s *Session) RoundOf() (round, of int) {
+	r := s.Round()
+	round = int(math.Floor(s.beat/r)) + 1
+	if c, ok := engine.ClosingTime(s.tracks...); ok {
+		of = int(math.Min(math.Round(c.Float()/r), farBeat))
+	}
+	return round, of
+}
+
 // ToStart puts the playhead at the very beginning.
 func (s *Session) ToStart() { s.beat = 0 }
 
@@ -179,24 +214,24 @@ func (s *Session) ToStart() { s.beat = 0 }
 var ErrUnwritable = errors.New("the result could not be saved")
 
 // edit shows a new pattern, with undo.
-func (s *Session) edit(p engine.Pattern, sel Select) error {
+func (s *Session) edit(what What, p engine.Pattern, sel Select) error {
 	if err := presets.Validate(p); err != nil {
 		return errors.Join(ErrUnwritable, err)
 	}
 	s.Release()
-	s.undo = append(s.undo, s.now())
+	s.undo = append(s.undo, s.now(what))
 	s.redo = nil
-	s.show(moment{p, sel})
+	s.show(moment{pattern: p, sel: sel})
 	return nil
 }
 
 // lane edits the lane in hand.
-func (s *Session) lane(sel Select, change func(engine.Lane) (engine.Lane, error)) error {
+func (s *Session) lane(what What, sel Select, change func(engine.Lane) (engine.Lane, error)) error {
 	l, err := change(s.pattern.Lanes[s.sel.Lane])
 	if err != nil {
 		return err
 	}
-	return s.edit(s.pattern.WithLane(s.sel.Lane, l), sel)
+	return s.edit(what, s.pattern.WithLane(s.sel.Lane, l), sel)
 }
 
 // CanUndo reports whether there is something to undo.
@@ -205,30 +240,30 @@ func (s *Session) CanUndo() bool { return len(s.undo) > 0 }
 // CanRedo reports whether there is something to redo.
 func (s *Session) CanRedo() bool { return len(s.redo) > 0 }
 
-// Undo goes back by one edit.
-func (s *Session) Undo() bool { return s.back(&s.undo, &s.redo) }
+// Undo goes back by one edit and says which; ok is false if there is none.
+func (s *Session) Undo() (what What, ok bool) { return s.back(&s.undo, &s.redo) }
 
 // Redo goes forward again.
-func (s *Session) Redo() bool { return s.back(&s.redo, &s.undo) }
+func (s *Session) Redo() (what What, ok bool) { return s.back(&s.redo, &s.undo) }
 
-func (s *Session) back(from, to *[]moment) bool {
+func (s *Session) back(from, to *[]moment) (What, bool) {
 	s.Release()
 	n := len(*from)
 	if n == 0 {
-		return false
+		return 0, false
 	}
 	m := (*from)[n-1]
 	*from = (*from)[:n-1]
-	*to = append(*to, s.now())
+	*to = append(*to, s.now(m.left))
 	s.show(m)
-	return true
+	return m.left, true
 }
 
 // Hold begins a drag: until Release, Try shows changes without piling them
 // up for undo.
 func (s *Session) Hold() {
 	s.Release()
-	m := s.now()
+	m := s.now(Dialled)
 	s.held = &m
 }
 
@@ -252,9 +287,9 @@ func (s *Session) TryPattern(change func(engine.Pattern) engine.Pattern) error {
 		return nil
 	}
 	if s.held == nil {
-		return s.edit(p, sel)
+		return s.edit(Dialled, p, sel)
 	}
-	s.show(moment{p, sel})
+	s.show(moment{pattern: p, sel: sel})
 	return nil
 }
 
@@ -276,10 +311,9 @@ func (s *Session) Holding() bool { return s.held != nil }
 
 // Open shows another pattern; the one before can be brought back by undo.
 func (s *Session) Open(p engine.Pattern) error {
-	if err := s.edit(p, s.sel); err != nil {
+	if err := s.edit(Opened, p, Select{}); err != nil {
 		return err
 	}
-	s.Select(Select{Lane: len(p.Lanes) - 1})
 	s.beat = 0
 	return nil
 }
@@ -291,13 +325,18 @@ func (s *Session) Rename(title, notes string) error {
 	if p.Equal(s.pattern) {
 		return nil
 	}
-	return s.edit(p, s.sel)
+	return s.edit(Renamed, p, s.sel)
 }
 
 // CutPlace says where Cut would cut: the piece under the playhead on the lane
 // in hand, and the beat from that piece's beginning; ok is false at a seam.
 func (s *Session) CutPlace() (piece int, at frac.Frac, ok bool) {
-	const near = 1.0 / 12 // beats
+	// Beats. Nobody hits a moving place to a twelfth of a beat: while it plays,
+	// the nearest good place is meant.
+	near := 1.0 / 12
+	if s.Playing {
+		near = 0.5
+	}
 	t := s.tracks[s.sel.Lane]
 	_, piece, u := t.Locate(s.beat)
 	at = t.SnapCut(piece, u, near)
@@ -308,7 +347,7 @@ func (s *Session) CutPlace() (piece int, at frac.Frac, ok bool) {
 // later half in hand.
 func (s *Session) Cut() error {
 	piece, at, _ := s.CutPlace()
-	return s.lane(Select{s.sel.Lane, piece + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Cut(piece, at) })
+	return s.lane(DidCut, Select{s.sel.Lane, piece + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Cut(piece, at) })
 }
 
 // rejoinAt returns the first of the two pieces that Rejoin would make one:
@@ -335,7 +374,7 @@ func (s *Session) Rejoin() error {
 	if !ok {
 		return engine.ErrNotOne
 	}
-	return s.lane(Select{s.sel.Lane, i}, func(l engine.Lane) (engine.Lane, error) { return l.Rejoin(i) })
+	return s.lane(DidRejoin, Select{s.sel.Lane, i}, func(l engine.Lane) (engine.Lane, error) { return l.Rejoin(i) })
 }
 
 // Move makes the piece in hand piece j of its lane.
@@ -344,31 +383,31 @@ func (s *Session) Move(j int) error {
 	if i == j {
 		return nil
 	}
-	return s.lane(Select{s.sel.Lane, j}, func(l engine.Lane) (engine.Lane, error) { return l.Move(i, j) })
+	return s.lane(DidMove, Select{s.sel.Lane, j}, func(l engine.Lane) (engine.Lane, error) { return l.Move(i, j) })
 }
 
 // ThereAndBack puts the way back after the piece in hand.
 func (s *Session) ThereAndBack() error {
 	i := s.sel.Piece
-	return s.lane(Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.ThereAndBack(i) })
+	return s.lane(DidThereAndBack, Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.ThereAndBack(i) })
 }
 
 // Flip lets the piece in hand sweep the other way.
 func (s *Session) Flip() error {
 	i := s.sel.Piece
-	return s.lane(s.sel, func(l engine.Lane) (engine.Lane, error) { return l.Flip(i) })
+	return s.lane(DidFlip, s.sel, func(l engine.Lane) (engine.Lane, error) { return l.Flip(i) })
 }
 
 // Repeat puts a copy after the piece in hand.
 func (s *Session) Repeat() error {
 	i := s.sel.Piece
-	return s.lane(Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Repeat(i) })
+	return s.lane(DidRepeat, Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Repeat(i) })
 }
 
 // Delete takes the piece in hand out.
 func (s *Session) Delete() error {
 	i := s.sel.Piece
-	return s.lane(Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+	return s.lane(DidDelete, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
 }
 
 // CanDelete reports whether the lane in hand has a piece to spare.

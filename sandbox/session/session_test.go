@@ -72,13 +72,13 @@ func TestHundredsOfEditsUndoneToTheStart(t *testing.T) {
 	}
 	last := s.Pattern()
 	steps := 0
-	for s.Undo() {
+	for _, ok := s.Undo(); ok; _, ok = s.Undo() {
 		steps++
 	}
 	if !s.Pattern().Equal(start) {
 		t.Fatalf("after %d undos the pattern is not the first one", steps)
 	}
-	for s.Redo() {
+	for _, ok := s.Redo(); ok; _, ok = s.Redo() {
 		steps--
 	}
 	if steps != 0 || !s.Pattern().Equal(last) {
@@ -99,7 +99,7 @@ func TestDragIsOneUndo(t *testing.T) {
 		t.Error("CanUndo() = true in the middle of a drag, want false")
 	}
 	s.Release()
-	if !s.Undo() || !s.Pattern().Equal(start) {
+	if what, ok := s.Undo(); !ok || what != Dialled || !s.Pattern().Equal(start) {
 		t.Error("one undo does not take the whole drag back")
 	}
 	if s.CanUndo() {

@@ -43,6 +43,7 @@ type Control struct {
 	On       bool
 	Disabled bool
 	Quiet    bool // a button that reads as a label
+	Faint    bool // drawn as if off, but a press says why
 	Left     bool // a piece of the left hand
 	Lane     int
 	Index    int

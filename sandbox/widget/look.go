@@ -40,7 +40,7 @@ func (k *Looks) button(l *display.List, c *Control) {
 	ink, edge, fill := t.Ink, t.Edge, t.Panel
 	pressed := k.Pressed != nil && k.Pressed(c.ID)
 	switch {
-	case c.Disabled:
+	case c.Disabled || c.Faint:
 		ink, edge, fill = display.Mix(t.Ground, t.Muted, 0.55), t.Hair, t.Ground
 	case pressed:
 		fill = t.Pressed

@@ -131,8 +131,13 @@ func (r *Router) down(dst []Intent, ev Pointer, controls []Control) ([]Intent, b
 		case math.Abs(d) <= knobGrab && c.Kind == Slider:
 			g.offset = d
 		default:
-			g.moved = true // the knob is under the finger and stays there
-			dst = g.send(dst, c.ValueAt(ev.At.X))
+			// A tap on a track that catches whole numbers means one.
+			g.moved = c.Catch == 0 // then the knob stays under the finger
+			v := c.ValueAt(ev.At.X)
+			if c.Catch > 0 {
+				v = c.WholeAt(ev.At.X)
+			}
+			dst = g.send(dst, v)
 		}
 	case Piece:
 		g.offset = ev.At.X - c.Rect.X

@@ -32,6 +32,9 @@ type Bench struct {
 	TempoCaution                                            string
 	MirrorOn, MirrorOff, Opened                             string
 	AllSmooth                                               string
+	Edits                                                   [10]string // as session.What counts
+	RoundOf                                                 string     // %d, %d: which and how many
+	OneTurn, Turns, HalfTurn, QuarterTurn, ThreeQuarters    string
 	GapAfter, PropGapAfter, StopAfter, KinkAfter            string // %d: piece, %s: m, °, m/s
 	JoinSmooth, JoinKink, JoinStop, JoinGap                 string
 }
@@ -51,7 +54,7 @@ var englishBench = Bench{
 	Cut:       Named{"Cut at the playhead", "Cut"},
 	Rejoin:    Named{"Rejoin with its neighbour", "Rejoin"},
 	ThereBack: Named{"There and back: add the way back", "And back"},
-	Flip:      Named{"Flip: sweep the other way", "Flip"},
+	Flip:      Named{"Flip the arm: sweep the other way", "Flip arm"},
 	Repeat:    Named{"Repeat the piece", "Repeat"},
 	Delete:    Named{"Delete the piece", "Delete"},
 	Less:      "%s, less",
@@ -62,7 +65,7 @@ var englishBench = Bench{
 	LeftLetter: "L", RightLetter: "R",
 	LaneOf:    "Pieces of the %s hand",
 	PieceOf:   "%s hand, piece %d of %d: %s",
-	PieceLine: "%s %d/%d",
+	PieceLine: "%s · %d of %d",
 	PieceHead: "%s hand · piece %d of %d",
 	Ratio:     "ratio %s",
 	OneBeat:   "1 beat", ManyBeats: "%s beats",
@@ -70,9 +73,9 @@ var englishBench = Bench{
 
 	ClosesOne:     "Closes every round · %s · %s",
 	ClosesMany:    "Closes after %s · %s · %s",
-	Never:         "Never closes: the hand ends a round %s m off",
+	Never:         "Never closes: a round ends %s m from its start",
 	Together:      "Both close together after %s · %s",
-	NeverTogether: "Never closes: the %s hand ends a round %s m off",
+	NeverTogether: "Never closes: the %s hand’s round ends %s m from its start",
 	FirstHint:     "Drag a slider, or press Cut",
 
 	Deleted:  "Piece deleted. Undo brings it back.",
@@ -80,8 +83,12 @@ var englishBench = Bench{
 	Rejoined: "Rejoined: piece %d",
 	Moved:    "Moved: now piece %d",
 	Added:    "Added: piece %d",
-	Undone:   "Undone",
-	Redid:    "Redone",
+	Undone:   "Undone: %s",
+	Redid:    "Redone: %s",
+	Edits: [10]string{"a change of a number", "opening a pattern", "the new name", "the cut", "rejoining",
+		"moving the piece", "the way back", "the flip", "repeating", "deleting"},
+	RoundOf: "round %d of %d",
+	OneTurn: "1 turn", Turns: "%s turns", HalfTurn: "½ turn", QuarterTurn: "¼ turn", ThreeQuarters: "¾ turn",
 
 	NoCut:      "The playhead stands on a seam. Move it into a piece to cut.",
 	NoRejoin:   "These pieces are not one stroke continued, so they stay two.",
@@ -92,7 +99,7 @@ var englishBench = Bench{
 	NotNumber:  "“%s” is not a number. Allowed: a whole number, a decimal or a fraction such as -1/3.",
 	OutOfRange: "%s is out of range. Allowed: from %s to %s.",
 	TempoCaution: "Before you spin it: clear the space around you and above you, begin with soft props, " +
-		"and slow down when a move is new. Fire needs a spotter, local rules and practised teachers.",
+		"and slow down when a move is new. Fire only with a spotter, by the local rules, and taught by people who are practised in it.",
 
 	MirrorOn: "Mirror view on", MirrorOff: "Mirror view off",
 	Opened: "Opened: %s",
@@ -132,6 +139,21 @@ func (t *Table) Beats(f frac.Frac) string {
 		return t.Bench.OneBeat
 	}
 	return fmt.Sprintf(t.Bench.ManyBeats, Value(f))
+}
+
+// ArmTurns writes how far the arm goes in a piece, in turns either way.
+func (t *Table) ArmTurns(f frac.Frac) string {
+	b := &t.Bench
+	f = f.Abs()
+	for _, x := range []struct {
+		turns frac.Frac
+		text  string
+	}{{frac.New(1, 4), b.QuarterTurn}, {frac.New(1, 2), b.HalfTurn}, {frac.New(3, 4), b.ThreeQuarters}, {frac.Int(1), b.OneTurn}} {
+		if f.Equal(x.turns) {
+			return x.text
+		}
+	}
+	return fmt.Sprintf(b.Turns, Value(f))
 }
 
 // PieceName says which piece of which hand, and what it is.

@@ -79,12 +79,12 @@ func TestClosing(t *testing.T) {
 		{"one beat", 60, []*engine.Track{round(engine.Right, one, one, one)}, "Closes every round · 1 beat · 1 s"},
 		{"three rounds", 120, []*engine.Track{round(engine.Right, one, frac.New(1, 3), four)}, "Closes after 3 rounds · 12 beats · 6 s"},
 		{"very many", 60, []*engine.Track{round(engine.Right, one, one.Div(power), four)}, "Closes after about 1e400 rounds · about 4e400 beats · about 4e400 s"},
-		{"never", 90, []*engine.Track{round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: the hand ends a round 1 m off"},
-		{"never, by a hair", 90, []*engine.Track{round(engine.Right, slip, one, four)}, "Never closes: the hand ends a round 0.0002011 m off"},
+		{"never", 90, []*engine.Track{round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: a round ends 1 m from its start"},
+		{"never, by a hair", 90, []*engine.Track{round(engine.Right, slip, one, four)}, "Never closes: a round ends 0.0002011 m from its start"},
 		{"two", 120, []*engine.Track{round(engine.Left, one, one, four), round(engine.Right, one, one, frac.Int(6))}, "Both close together after 12 beats · 6 s"},
 		{"two alike", 120, []*engine.Track{round(engine.Left, one, one, one), round(engine.Right, one, one, one)}, "Both close together after 1 beat · 0.5 s"},
-		{"one of two never", 90, []*engine.Track{round(engine.Left, one, one, four), round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: the right hand ends a round 1 m off"},
-		{"neither of two", 90, []*engine.Track{round(engine.Left, frac.New(1, 2), one, four), round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: the left hand ends a round 1 m off"},
+		{"one of two never", 90, []*engine.Track{round(engine.Left, one, one, four), round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: the right hand’s round ends 1 m from its start"},
+		{"neither of two", 90, []*engine.Track{round(engine.Left, frac.New(1, 2), one, four), round(engine.Right, frac.New(1, 2), one, four)}, "Never closes: the left hand’s round ends 1 m from its start"},
 	} {
 		got := English.Closing(tt.tempo, tt.tracks...)
 		if got != tt.want {

@@ -21,7 +21,7 @@ var englishDials = Dials{
 	Arm:       Dial{"Arm speed", "Arm", "%s turns a cycle"},
 	Prop:      Dial{"Prop speed", "Prop", "%s turns a cycle"},
 	Cycles:    Dial{"Cycles made", "Cycles", "%s cycles"},
-	Length:    Dial{"Length of the piece", "Length", "%s beats"},
+	Length:    Dial{"Beats of the piece", "Beats", "%s beats"},
 	Radius:    Dial{"Radius of the hand path", "Radius", "%s m"},
 	Tilt:      Dial{"Tilt of the hand path", "Tilt", "%s°"},
 	CentreX:   Dial{"Centre, to the side", "Side", "%s m"},

@@ -109,7 +109,7 @@ func TestPieceName(t *testing.T) {
 	if got, want := English.PieceName(engine.Left, 9999, 10_000, f), "Left hand, piece 10000 of 10000: extension"; got != want {
 		t.Errorf("PieceName = %q, want %q", got, want)
 	}
-	if got, want := English.PieceTag(engine.Left, 2, 12), "L 3/12"; got != want {
+	if got, want := English.PieceTag(engine.Left, 2, 12), "L · 3 of 12"; got != want {
 		t.Errorf("PieceTag = %q, want %q", got, want)
 	}
 	if got := English.PieceName(engine.Left, 0, 1, f); strings.Contains(got, "%") {

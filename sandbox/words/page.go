@@ -14,6 +14,8 @@ type Page struct {
 	KeysTitle, SafetyTitle                 string
 	Safety                                 []string
 	Keys                                   []KeyHelp
+	SeeTitle                               string
+	See                                    []KeyHelp
 	Cancel, Done, Close, Set               string
 	ProblemTitle, ProblemKept              string
 	TooLarge, NotSaved, StorageBlocked     string
@@ -22,7 +24,7 @@ type Page struct {
 	Saved                                  string // %s: a file's name
 }
 
-// KeyHelp is a shortcut and what it does.
+// KeyHelp is a shortcut, or a thing on the screen, and what it does.
 type KeyHelp struct{ Keys, Does string }
 
 var englishPage = Page{
@@ -37,11 +39,11 @@ var englishPage = Page{
 	Stopped:     "The bench has stopped. Your work is kept in this browser; loading the page again brings it back.",
 	Retry:       "Try again",
 
-	NameAndNotes:  "Name and notes",
+	NameAndNotes:  "Title and notes",
 	Title:         "Title",
 	Notes:         "Notes",
 	Patterns:      "Patterns",
-	PatternsIntro: "Harbour Lane’s starting points. Opening one can be undone.",
+	PatternsIntro: "Starting points, easier ones first. Opening one can be undone.",
 	More:          "More",
 	Open:          "Open",
 	OpenFile:      "Open a file…",
@@ -55,7 +57,7 @@ var englishPage = Page{
 	Safety: []string{
 		"Clear the space around you and above you; others keep a metre beyond your reach.",
 		"Begin with soft props, and slowly when a move is new.",
-		"Fire needs a spotter, local rules and practised teachers; this program is no substitute for them.",
+		"Fire only with a spotter, by the local rules, and taught by people who are practised in it; this program is no substitute for them.",
 	},
 	Keys: []KeyHelp{
 		{"Space", "play or pause"},
@@ -68,6 +70,20 @@ var englishPage = Page{
 		{"Ctrl Z, Ctrl Shift Z", "undo, redo"},
 		{"M", "mirror the view"},
 		{"Tab", "go from control to control"},
+		{"Shift ← →", "on a slider, in small steps"},
+		{"Page up, down", "on a slider, in large steps"},
+	},
+	SeeTitle: "What you see",
+	See: []KeyHelp{
+		{"Disc, ring", "right hand, left hand, and the head of each poi; the line between is the tether"},
+		{"Full ink", "the piece in hand; tap another on the strip to take it"},
+		{"Pale curve", "the whole elementary pattern that the piece is cut from"},
+		{"Arm, Prop", "turns in one cycle; minus is clockwise; the prop counts by itself, not with the arm"},
+		{"Little flowers", "what each prop speed would give: tap one"},
+		{"Dot, chevron, square, broken bar", "how pieces join: smoothly, with a kink, with a stop of the prop, not at all"},
+		{"Cut, Rejoin", "divide the piece under the playhead; make two halves one again"},
+		{"And back", "add the same path the other way, so half a circle becomes a C"},
+		{"Flip arm", "the hand sweeps the other way from where it is, the prop turns as before"},
 	},
 	Cancel: "Cancel", Done: "Done", Close: "Close", Set: "Set",
 	ProblemTitle:   "This file could not be opened",

@@ -85,7 +85,7 @@ func TestLabelsAreWhole(t *testing.T) {
 		b.BeatOf: 2, b.ClosesOne: 2, b.ClosesMany: 3, b.Never: 1, b.Together: 2,
 		b.NeverTogether: 2, b.CutDone: 2, b.Rejoined: 1, b.Moved: 1, b.Added: 1, b.Unwritable: 1, b.AskNumber: 3,
 		b.NotNumber: 1, b.OutOfRange: 3, b.Opened: 1,
-		b.OneBeat: 0, b.Playhead: 0, b.FirstHint: 0, b.Deleted: 0, b.Undone: 0, b.Redid: 0, b.NoCut: 0, b.NoRejoin: 0,
+		b.OneBeat: 0, b.Playhead: 0, b.FirstHint: 0, b.Deleted: 0, b.Undone: 1, b.Redid: 1, b.RoundOf: 2, b.Turns: 1, b.NoCut: 0, b.NoRejoin: 0,
 		b.LastPiece: 0, b.TempoCaution: 0, b.AllSmooth: 0, b.GapAfter: 2, b.PropGapAfter: 2, b.StopAfter: 1, b.KinkAfter: 2, b.MirrorOn: 0, b.MirrorOff: 0,
 	} {
 		if got := len(verb.FindAllString(text, -1)); got != places {

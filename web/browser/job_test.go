@@ -45,9 +45,9 @@ func mainJob(t *testing.T, v *visit) {
 		t.Fatalf("the first piece is %q, want an extension", got)
 	}
 	r := v.place("slider", "Prop speed")
-	const pad, reach = 16, 8 // of the slider's track within its box, and its ends
+	const pad, reach, low = 16, 6, 22 // of the slider's track within its box, its ends, its middle from below
 	at := func(value float64) [2]float64 {
-		return [2]float64{r.X + pad + (r.W-2*pad)*(value+reach)/(2*reach), r.Y + r.H/2}
+		return [2]float64{r.X + pad + (r.W-2*pad)*(value+reach)/(2*reach), r.Y + r.H - low}
 	}
 	v.touch(at(1), at(1.5), at(2.2), at(3))
 	v.wait(twin("slider", "Prop speed") + `.getAttribute("aria-valuetext").startsWith("3 ")`)
@@ -96,7 +96,7 @@ func mainJob(t *testing.T, v *visit) {
 
 	// Make something of one's own, save it.
 	v.tap("There and back")
-	v.press("button", "Flip", " ")
+	v.press("button", "Flip the arm", " ")
 	mine := v.pattern()
 	if mine == first {
 		t.Fatal("the edits have changed nothing")
@@ -139,7 +139,7 @@ func quote(s string) string {
 // TestWorkSurvivesAKilledTab ends the renderer, not the page, after an edit.
 func TestWorkSurvivesAKilledTab(t *testing.T) {
 	v := newVisit(t, phone)
-	v.tap("Flip")
+	v.tap("Flip the arm")
 	mine := v.pattern()
 	killed := chromedp.Do(v.ctx, chromedp.Navigate("chrome://crash"))
 	t.Logf("the tab ended with: %v", killed)
@@ -223,6 +223,26 @@ func TestShortTaps(t *testing.T) {
 	// An odd number of them turns the mirror on.
 	if got := eval[string](v, twin("button", "Mirror the view")+`.getAttribute("aria-pressed")`); got != "true" {
 		t.Errorf("after %d short taps aria-pressed = %q, want true", taps, got)
+	}
+	v.clean()
+}
+
+// Keys that come faster than frames all count: each steps from what the slider
+// stands at, not from what was drawn last.
+func TestQuickKeys(t *testing.T) {
+	v := newVisit(t, phone)
+	for _, playing := range []bool{true, false} {
+		if !playing {
+			v.pause()
+		}
+		v.wait("!!" + twin("slider", "Prop speed"))
+		eval[bool](v, `(whorlbenchProgram.act("prop", "set", 1), `+twin("slider", "Prop speed")+`.focus(), true)`)
+		for range 3 {
+			must(t, chromedp.Do(v.ctx, chromedp.KeyEvent(kb.PageDown)))
+		}
+		if got := eval[float64](v, `whorlbenchProgram.value("prop")`); got != -2 {
+			t.Errorf("playing %v: three page downs from 1 give %v, want -2", playing, got)
+		}
 	}
 	v.clean()
 }
