@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"whorlbench/engine"
+	"whorlbench/engine/room"
 )
 
 // moment is both hands at one beat, sampled from the pattern alone.
@@ -116,10 +117,10 @@ func TestTwoHandsKeepClear(t *testing.T) {
 		r, l := p.Lanes[0], p.Lanes[1]
 		near := math.Inf(1)
 		for _, m := range all {
-			from, to := l.World(m.left.Hand), l.World(m.left.Head)
+			from, to := room.Place(l, m.left.Hand), room.Place(l, m.left.Head)
 			for k := range 25 {
 				at := m.right.Hand + complex(float64(k)/24, 0)*(m.right.Head-m.right.Hand)
-				near = min(near, toSegment(r.World(at), from, to))
+				near = min(near, toSegment(room.Place(r, at), from, to))
 			}
 		}
 		if near < clear {

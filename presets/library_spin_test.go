@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"whorlbench/engine"
+	"whorlbench/engine/room"
 	"whorlbench/engine/seam"
 	"whorlbench/engine/tether"
 	"whorlbench/sandbox/words"
@@ -142,7 +143,7 @@ func TestLibraryIsInReach(t *testing.T) {
 				shoulder.X = -shoulder.X
 			}
 			far := 0.0
-			everyMoment(l, func(s engine.State) { far = max(far, r3.Norm(r3.Sub(l.World(s.Hand), shoulder))) })
+			everyMoment(l, func(s engine.State) { far = max(far, r3.Norm(r3.Sub(room.Place(l, s.Hand), shoulder))) })
 			if far > p.Performer.Reach {
 				t.Errorf("%s: %s hand is %v m from its shoulder, want at most %v", b.id, words.English.Side(l.Side), far, p.Performer.Reach)
 			}

@@ -50,7 +50,7 @@ func writePieces(w io.Writer, h report.Hand) {
 	for i, p := range h.Pieces {
 		t.add(
 			strconv.Itoa(i+1),
-			p.Name,
+			words.English.Name(p.Figure),
 			ratio(p.Figure),
 			words.English.Fraction(h.Track.Legs[i].Piece.Length()),
 			petals(p.Figure),

@@ -9,6 +9,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/engine/room"
 	"whorlbench/engine/tether"
 	"whorlbench/sandbox/words"
 )
@@ -106,7 +107,7 @@ func (s *sampler) row(out *bufio.Writer, beat frac.Frac) {
 	var line []byte
 	for _, t := range s.tracks {
 		at := t.AtExact(beat)
-		hand, head := t.Lane.World(at.Hand), t.Lane.World(at.Head)
+		hand, head := room.Place(t.Lane, at.Hand), room.Place(t.Lane, at.Head)
 		b := beat.Float()
 		line = appendFixed(line[:0], b)
 		line = appendFixed(append(line, ','), b*60/s.tempo)

@@ -9,6 +9,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/engine/room"
 	"whorlbench/engine/tether"
 
 	"gonum.org/v1/gonum/spatial/r3"
@@ -139,13 +140,13 @@ func TestNewton(t *testing.T) {
 		turns := math.Abs(p.Arm.Mul(p.Cycles).Float()) + math.Abs(p.Prop.Mul(p.Cycles).Float())*(1+p.Swing.Radians())
 		h := 2e-3 / (1 + turns)
 		seconds := h * p.Length().Float() * 60 / tempo
-		head := func(k float64) r3.Vec { return l.World(track.PointAt(0, 0, u+k*h).Head) }
+		head := func(k float64) r3.Vec { return room.Place(l, track.PointAt(0, 0, u+k*h).Head) }
 
 		sum := r3.Scale(-30, head(0))
 		sum = r3.Add(sum, r3.Scale(16, r3.Add(head(1), head(-1))))
 		sum = r3.Sub(sum, r3.Add(head(2), head(-2)))
 		force := r3.Sub(r3.Scale(1/(12*seconds*seconds), sum), r3.Vec{Y: -g}) // of the tether, a unit of mass
-		in := r3.Sub(l.World(track.PointAt(0, 0, u).Hand), head(0))
+		in := r3.Sub(room.Place(l, track.PointAt(0, 0, u).Hand), head(0))
 		want := r3.Dot(force, r3.Unit(in)) / g
 
 		got := tether.Pull(l, track.AtPiece(0, 0, u), tempo)

@@ -2,8 +2,10 @@ package words
 
 import (
 	"fmt"
+	"strings"
 
 	"whorlbench/engine"
+	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 )
 
@@ -73,8 +75,20 @@ var englishFigure = Figure{
 	Swinging:        "swing",
 }
 
-// Name returns what f is called, in lower case.
+// Name returns what f is called, in lower case, for a person: with a true
+// minus sign, and long ratios rounded.
 func (t *Table) Name(f naming.Figure) string {
+	return t.name(f, t.Quotient, number)
+}
+
+// PlainName returns what f is called for another program: numbers as it would
+// read them, ratios exact.
+func (t *Table) PlainName(f naming.Figure) string {
+	plain := func(x float64, places int) string { return strings.Replace(number(x, places), "−", "-", 1) }
+	return t.name(f, frac.Frac.String, plain)
+}
+
+func (t *Table) name(f naming.Figure, ratio func(frac.Frac) string, number func(float64, int) string) string {
 	w := &t.Figure
 	switch f.Kind {
 	case naming.Extension:
@@ -96,9 +110,9 @@ func (t *Table) Name(f naming.Figure) string {
 	case naming.LinearBetween:
 		return w.LinearBetween
 	case naming.LinearOther:
-		return fmt.Sprintf(w.LinearOther, t.Quotient(f.Ratio))
+		return fmt.Sprintf(w.LinearOther, ratio(f.Ratio))
 	case naming.EllipsePath:
-		return fmt.Sprintf(w.EllipsePath, t.Quotient(f.Ratio))
+		return fmt.Sprintf(w.EllipsePath, ratio(f.Ratio))
 	case naming.Pendulum:
 		return w.Pendulum
 	}

@@ -116,3 +116,15 @@ func TestPieceName(t *testing.T) {
 		t.Errorf("PieceName = %q, want every place filled", got)
 	}
 }
+
+// A program reads a ratio as the file writes it; a person reads a minus sign.
+func TestPlainName(t *testing.T) {
+	f := naming.Figure{Kind: naming.LinearOther, HasRatio: true, Ratio: frac.New(-1234567, 7654321)}
+	if got, want := English.PlainName(f), "linear hand path, ratio -1234567/7654321"; got != want {
+		t.Errorf("PlainName = %q, want %q", got, want)
+	}
+	f.Ratio = frac.New(-1, 2)
+	if got, want := English.Name(f), "linear hand path, ratio −1/2"; got != want {
+		t.Errorf("Name = %q, want %q", got, want)
+	}
+}

@@ -113,7 +113,7 @@ func hand(t *engine.Track, p engine.Pattern) Hand {
 func piece(g *engine.Leg) Piece {
 	w := &words.English
 	f := naming.Of(g)
-	p := Piece{Name: w.Name(f), Spin: w.Spin(f.Spin), Beats: Number(g.Piece.Length().Float()), Figure: f}
+	p := Piece{Name: w.PlainName(f), Spin: w.Spin(f.Spin), Beats: Number(g.Piece.Length().Float()), Figure: f}
 	if f.HasRatio {
 		p.Ratio = text(f.Ratio.String())
 	}

@@ -5,14 +5,15 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/room"
 
 	"gonum.org/v1/gonum/spatial/r3"
 )
 
-// TestWorld: X to the audience's right, Y up, Z toward the audience. The
+// TestPlace: X to the audience's right, Y up, Z toward the audience. The
 // performer faces the audience, so the right hand's side is X < 0, forward is
 // +Z, and what lies above a picture with the audience below it is −Z.
-func TestWorld(t *testing.T) {
+func TestPlace(t *testing.T) {
 	for _, test := range []struct {
 		name   string
 		plane  engine.Plane
@@ -31,22 +32,22 @@ func TestWorld(t *testing.T) {
 		{"floor, toward the audience at waist height", engine.Floor, -0.4, 0.1 - 0.6i, r3.Vec{X: 0.1, Y: -0.4, Z: 0.6}},
 	} {
 		l := engine.Lane{Plane: test.plane, Offset: test.offset}
-		if got := l.World(test.at); got != test.want {
-			t.Errorf("%s: World(%v) = %v, want %v", test.name, test.at, got, test.want)
+		if got := room.Place(l, test.at); got != test.want {
+			t.Errorf("%s: Place(%v) = %v, want %v", test.name, test.at, got, test.want)
 		}
 	}
-	if z := (engine.Lane{Plane: engine.Floor}).World(1).Z; math.Signbit(z) {
-		t.Errorf("World(1).Z in the floor plane = −0, want 0")
+	if z := room.Place(engine.Lane{Plane: engine.Floor}, 1).Z; math.Signbit(z) {
+		t.Errorf("Place(1).Z in the floor plane = −0, want 0")
 	}
 }
 
-// TestWorldKeepsLengths: a plane stands in the room as it is, and the place of
+// TestPlaceKeepsLengths: a plane stands in the room as it is, and the place of
 // the two sides' wheels is beside their own shoulders.
-func TestWorldKeepsLengths(t *testing.T) {
+func TestPlaceKeepsLengths(t *testing.T) {
 	r := randomLanes{Rand: newRand(t)}
 	for range 300 {
 		l, a, b := r.lane(), r.place(), r.place()
-		got := r3.Norm(r3.Sub(l.World(a), l.World(b)))
+		got := r3.Norm(r3.Sub(room.Place(l, a), room.Place(l, b)))
 		if want := math.Hypot(real(a-b), imag(a-b)); math.Abs(got-want) > 1e-12 {
 			t.Fatalf("plane %d: %v and %v are %v m apart, want %v", l.Plane, a, b, got, want)
 		}
@@ -65,7 +66,7 @@ func TestDown(t *testing.T) {
 			t.Errorf("plane %d: Down() = %v, want %v", test.plane, got, test.want)
 		}
 		// In the room it is straight down, as far as the plane can feel it.
-		zero, down := l.World(0), l.World(l.Down())
+		zero, down := room.Place(l, 0), room.Place(l, l.Down())
 		if got := r3.Sub(down, zero); got.X != 0 || got.Z != 0 || got.Y != imag(test.want) {
 			t.Errorf("plane %d: down in the room is %v, want along −Y", test.plane, got)
 		}
