@@ -49,6 +49,19 @@ func (t *Track) SnapCut(i int, u, near float64) frac.Frac {
 	return whole.Round(frac.New(1, CutGrid)).Sub(start)
 }
 
+// Tips returns the beats of a round at which the lane's pieces reach a petal
+// tip, in order.
+func (t *Track) Tips() []float64 {
+	var beats []float64
+	for i := range t.Legs {
+		g := &t.Legs[i]
+		for _, u := range g.tips() {
+			beats = append(beats, g.Start+float64(u*g.Span))
+		}
+	}
+	return beats
+}
+
 // tips returns the shares of the kept time at which the prop points along
 // the arm, on a round path: the petal tips. Where arm or prop stays, or both
 // turn alike, there are no petals.

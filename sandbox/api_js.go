@@ -39,10 +39,16 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			a.bench.Chosen(args[0].String(), args[1].String(), a.now())
 			return nil
 		}),
-		"open":    seen(a.open),
-		"pick":    seen(a.pick),
-		"rename":  seen(a.rename),
-		"saved":   seen(a.saved),
+		"open":     seen(a.open),
+		"pick":     seen(a.pick),
+		"rename":   seen(a.rename),
+		"saved":    seen(a.saved),
+		"loop":     seen(func([]js.Value) any { a.bench.Do(widget.Intent{ID: "loop", Act: widget.Press}, a.now()); return nil }),
+		"settings": func([]js.Value) any { return a.bench.WriteSettings() },
+		"setSettings": seen(func(args []js.Value) any {
+			a.bench.ReadSettings(args[0].String())
+			return nil
+		}),
 		"value":   func(args []js.Value) any { return a.bench.Value(args[0].String()) },
 		"library": a.library,
 		"file":    a.file,

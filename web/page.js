@@ -166,7 +166,8 @@ function pieceKey(e, el) {
 }
 
 const shortcuts = {
-  c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete", Home: "start",
+  c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete",
+  ",": "step-back", ".": "step-on", s: "speed",
 };
 
 function benchKey(e) {
@@ -176,6 +177,9 @@ function benchKey(e) {
   if (ctrl && e.key.toLowerCase() === "s") { save(); return true; }
   if (ctrl || e.altKey) return false;
   if (e.key === " ") return press("play");
+  if (e.key === "?") { showMore(); return true; }
+  if (e.key === "l") { program().loop(); return true; }
+  if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
   const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
   if (id) return press(id);
   if (e.key === "ArrowLeft" || e.key === "ArrowRight") {
@@ -266,7 +270,38 @@ $("show-patterns").addEventListener("click", () => {
   $("patterns-list").replaceChildren(...parts);
   show("patterns");
 });
-$("show-more").addEventListener("click", () => show("more"));
+
+// ---- what is seen and how it plays: kept here, as it is the person's ----
+
+const viewKey = "whorlbench.view";
+const viewParts = document.querySelectorAll("[data-view]");
+
+function showMore() {
+  const now = JSON.parse(program().settings());
+  for (const el of viewParts) {
+    if (el.type === "checkbox") el.checked = now[el.dataset.view];
+    else el.value = now[el.dataset.view];
+  }
+  show("more");
+}
+for (const el of viewParts) {
+  el.addEventListener("change", () => {
+    const now = JSON.parse(program().settings());
+    now[el.dataset.view] = el.type === "checkbox" ? el.checked : Number(el.value);
+    program().setSettings(JSON.stringify(now));
+    write(viewKey, program().settings());
+  });
+}
+$("show-more").addEventListener("click", showMore);
+
+// Tapping the beat: the mean of the last few gaps.
+let taps = [];
+$("ask-tap").addEventListener("pointerdown", (e) => {
+  const longest = 2500, most = 8; // ms, taps
+  if (taps.length && e.timeStamp - taps.at(-1) > longest) taps = [];
+  taps = [...taps, e.timeStamp].slice(-most);
+  if (taps.length > 1) $("ask-value").value = Math.round((60000 * (taps.length - 1)) / (taps.at(-1) - taps[0]));
+});
 
 let asked = "";
 $("ask").querySelector("form").addEventListener("submit", (e) => {
@@ -381,6 +416,8 @@ window.whorlbenchPage = {
     $("ask-note").textContent = q.note;
     $("ask-value").value = q.value;
     $("ask-refused").textContent = "";
+    $("ask-tap").hidden = q.id !== "tempo";
+    taps = [];
     show("ask");
     $("ask-value").select();
   },
@@ -393,6 +430,7 @@ window.whorlbenchPage = {
     const canvas = document.querySelector("canvas");
     canvas.tabIndex = -1; // the bench above it has the keyboard
     canvas.setAttribute("aria-hidden", "true");
+    program().setSettings(read(viewKey));
     $("head").inert = false;
     $("loading").hidden = true;
     document.documentElement.dataset.state = "ready";

@@ -2,6 +2,8 @@ package bench
 
 import (
 	"fmt"
+	"image/color"
+	"slices"
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
@@ -14,7 +16,9 @@ import (
 
 // Names of the controls, as intents and twins know them.
 const (
-	idStart    = "start"
+	idStepBack = "step-back"
+	idStepOn   = "step-on"
+	idLoop     = "loop"
 	idPlay     = "play"
 	idSpeed    = "speed"
 	idTempo    = "tempo"
@@ -56,24 +60,23 @@ func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }
 
 func (b *Bench) arrangeTransport() {
 	w, s := &b.Words.Bench, b.Session
-	shares := []float64{44, 58, 54, 62, 44, 44, 44}
-	r := spread(b.plan.transport, 4, shares...)
-	b.add(widget.Control{ID: idStart, Label: w.Start.Label, Icon: widget.IconStart, Rect: r[0], Keys: "Home"})
+	r := spread(b.plan.transport, 4, 44, 58, 44, 54, 44, 44, 44)
+	v := &b.Words.View
+	b.add(widget.Control{ID: idStepBack, Label: v.StepBack, Icon: widget.IconStepBack, Rect: r[0], Keys: ","})
 	play := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r[1], Keys: "Space"}
 	if s.Playing {
 		play.Label, play.Icon = w.Pause.Label, widget.IconPause
 	}
 	b.add(play)
-	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[2]})
-	b.add(widget.Control{ID: idTempo, Label: w.Tempo.Label, Caption: w.Tempo.Short,
-		Text: words.Value(frac.FromFloat(s.Pattern().Tempo)), Rect: r[3]})
+	b.add(widget.Control{ID: idStepOn, Label: v.StepOn, Icon: widget.IconStepOn, Rect: r[2], Keys: "."})
+	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[3]})
 	b.add(widget.Control{ID: idMirror, Kind: widget.Toggle, Label: w.Mirror.Label, Icon: widget.IconMirror, On: s.Mirror, Rect: r[4], Keys: "M"})
 	b.add(widget.Control{ID: idUndo, Label: w.Undo.Label, Icon: widget.IconUndo, Disabled: !s.CanUndo(), Rect: r[5], Keys: "Control+Z"})
 	b.add(widget.Control{ID: idRedo, Label: w.Redo.Label, Icon: widget.IconRedo, Disabled: !s.CanRedo(), Rect: r[6], Keys: "Control+Shift+Z"})
 }
 
 // speeds are the shares of the tempo at which the bench plays.
-var speeds = []float64{1, 0.5, 0.25}
+var speeds = []float64{1, 0.5, 0.25, 0.1, 2}
 
 func speedText(v float64) string {
 	switch v {
@@ -82,7 +85,7 @@ func speedText(v float64) string {
 	case 0.25:
 		return "¼×"
 	}
-	return "1×"
+	return words.Number(v, 1) + "×"
 }
 
 func (b *Bench) arrangeActions() {
@@ -111,11 +114,12 @@ func (b *Bench) arrangeActions() {
 }
 
 func (b *Bench) arrangeSliders() {
+	shown := b.slots[:len(b.plan.sliders)]
 	for i, r := range b.plan.sliders {
-		b.addSlider(b.dial(b.slots[i]), r)
+		b.addSlider(b.dial(shown[i]), r)
 	}
-	if r := b.plan.length; r.W > 0 {
-		d := b.dial(idLength)
+	if r := b.plan.tempo; !slices.Contains(shown, idTempo) {
+		d := b.dial(idTempo)
 		short, _ := b.reads(d)
 		b.add(widget.Control{ID: d.id + suffixType, Label: d.name.Label, Caption: d.name.Short, Text: short, Rect: r})
 	}
@@ -157,7 +161,7 @@ func (b *Bench) addSlider(d *dial, r display.Rect) {
 	c := widget.Control{ID: d.id, Kind: widget.Slider, Label: d.name.Label, Rect: rest, Track: rest.Inset(16),
 		Value: v, Min: d.lo.Float(), Max: d.hi.Float(), Step: d.step.Float(), KeyStep: d.keyStep.Float(), Catch: d.catch,
 		Text: full, Pictures: pictures, Disabled: off,
-		Hue: b.theme.Of(b.Session.Tracks()[b.Session.Selected().Lane].Lane.Side == engine.Left)}
+		Hue: b.hue(b.Session.Selected())}
 	if pictures != nil {
 		c.Rule = display.Rect{X: rest.X, Y: rule.Y, W: rest.W, H: rule.H}
 		c.Rect.Y, c.Rect.H = rule.Y, rule.H+rest.H
@@ -201,6 +205,14 @@ func (b *Bench) arrangeStrip() {
 // laneTag is the room at a lane's left for its letter.
 const laneTag = 24
 
+// hue returns the colour that a piece is drawn in.
+func (b *Bench) hue(at session.Select) color.NRGBA {
+	if b.view.ByPiece {
+		return b.theme.Piece(at.Piece)
+	}
+	return b.theme.Of(b.Session.Tracks()[at.Lane].Lane.Side == engine.Left)
+}
+
 // leastPicture is the width in pixels from which a piece has room for a tiny
 // picture of what it is a slice of.
 const leastPicture = 22
@@ -224,7 +236,7 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
 		c := widget.Control{
 			ID: pieceID(lane, i), Kind: widget.Piece, Group: group, Lane: lane, Index: i,
 			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f) + ", " + b.Words.Join(s.Seams()[lane][i].Verdict),
-			Caption: b.Words.Name(f), Left: t.Lane.Side == engine.Left,
+			Caption: b.Words.Name(f), Hue: b.hue(at),
 			On:   s.Selected() == at,
 			Rect: display.Rect{X: x, Y: track.Y, W: track.W * g.Span / round, H: track.H},
 		}

@@ -69,6 +69,7 @@ type Bench struct {
 	seen      seen
 	pictures  map[pictureKey][]display.Pt
 	dials     []dial
+	view      scene.Options
 	slots     []string // the dials that have sliders, first to last
 }
 
@@ -185,7 +186,7 @@ func (b *Bench) Draw() *display.List {
 	l := &b.list
 	l.Reset(t.Ground)
 	l.FillRect(b.plan.stage, 0, t.Stage)
-	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage,
+	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view,
 		View: scene.Fit(b.Session.Tracks(), b.plan.stage, stageMargin, b.Session.Mirror)}
 	st.Draw(l, b.Session)
 	b.drawMessage(l)

@@ -84,8 +84,15 @@ func (b *Bench) press(id string, now float64) {
 		return
 	}
 	switch id {
-	case idStart:
-		s.ToStart()
+	case idStepBack, idStepOn:
+		s.Playing = false
+		by := 1
+		if id == idStepBack {
+			by = -1
+		}
+		s.Step(by)
+	case idLoop:
+		b.nextLoop(now)
 	case idPlay:
 		s.Playing = !s.Playing
 	case idSpeed:
@@ -117,8 +124,6 @@ func (b *Bench) press(id string, now float64) {
 		b.report(s.Repeat(), now, b.saidPiece(w.Added))
 	case idDelete:
 		b.report(s.Delete(), now, func() string { return w.Deleted })
-	case idTempo:
-		b.ask(b.dial(idTempo))
 	}
 }
 

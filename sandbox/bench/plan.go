@@ -15,7 +15,7 @@ type plan struct {
 	desk      bool
 	stage     display.Rect
 	name      display.Rect // what the piece in hand is, and when the whole closes
-	length    display.Rect // length of the piece in hand
+	tempo     display.Rect // the tempo, that can be typed
 	transport display.Rect
 	actions   display.Rect
 	ruler     display.Rect
@@ -141,12 +141,8 @@ func (p *plan) strip(body *display.Rect, lanes int) {
 }
 
 func (p *plan) heading(r display.Rect) {
-	p.name = r
-	if p.desk {
-		return
-	}
-	p.length, p.name = r.CutRight(valueWidth)
-	p.length.H = min(p.length.H, headRow)
+	p.tempo, p.name = r.CutRight(valueWidth)
+	p.tempo.H = min(p.tempo.H, headRow)
 }
 
 // spread lays n buttons in r side by side, widths in the given shares.

@@ -29,10 +29,10 @@ func legPoints(g *engine.Leg, budget int) int {
 const jumpLimit = 1e-4
 
 // Trail walks a track from one beat to another, in order, and hands each
-// point to add, with its beat and whether the line is broken before it. Legs
+// point to add, with its leg, its beat and whether the line is broken before it. Legs
 // are walked to their very ends, so that corners and cusps stay sharp. It
 // walks at most a few rounds' worth of points.
-func Trail(t *engine.Track, from, to float64, add func(p engine.Point, beat float64, broken bool)) {
+func Trail(t *engine.Track, from, to float64, add func(p engine.Point, leg int, beat float64, broken bool)) {
 	if !(to > from) {
 		return
 	}
@@ -59,7 +59,7 @@ func Trail(t *engine.Track, from, to float64, add func(p engine.Point, beat floa
 				}
 				broken = true
 			}
-			add(p, start+u*g.Span, broken)
+			add(p, piece, start+u*g.Span, broken)
 			last, first = p, false
 		}
 		if piece++; piece == len(t.Legs) {

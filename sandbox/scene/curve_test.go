@@ -19,7 +19,7 @@ type step struct {
 
 func walk(t *engine.Track, from, to float64) []step {
 	var out []step
-	Trail(t, from, to, func(p engine.Point, beat float64, broken bool) {
+	Trail(t, from, to, func(p engine.Point, _ int, beat float64, broken bool) {
 		out = append(out, step{p, beat, broken})
 	})
 	return out

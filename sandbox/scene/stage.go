@@ -22,20 +22,27 @@ type Stage struct {
 	Words *words.Table
 	View  View
 	Area  display.Rect
+	Options
 }
 
 // Draw adds the stage to l.
 func (st *Stage) Draw(l *display.List, s *session.Session) {
-	st.performer(l, s)
-	for _, t := range s.Tracks() {
-		st.handPath(l, t)
-	}
 	sel := s.Selected()
-	st.whole(l, s, sel)
-	for _, t := range s.Tracks() {
-		st.trail(l, t, s)
+	st.performer(l, s)
+	if !st.HideHandPath {
+		for _, t := range s.Tracks() {
+			st.handPath(l, t)
+		}
 	}
-	st.slice(l, s, sel)
+	if !st.HideWhole {
+		st.whole(l, s, sel)
+	}
+	for lane := range s.Tracks() {
+		st.trail(l, lane, s)
+	}
+	if !st.HideWhole {
+		st.slice(l, s, sel)
+	}
 	for _, t := range s.Tracks() {
 		st.arms(l, t, s)
 	}
@@ -51,9 +58,14 @@ func (st *Stage) ink(t *engine.Track) color.NRGBA { return st.Theme.Of(t.Lane.Si
 func (st *Stage) performer(l *display.List, s *session.Session) {
 	v, hair := st.View, st.Theme.Hair
 	o := v.Origin
-	reach := min(st.Area.W, st.Area.H) / 2
-	l.Segment(display.Pt{X: o.X - reach, Y: o.Y}, display.Pt{X: o.X + reach, Y: o.Y}, 1, hair)
-	l.Segment(display.Pt{X: o.X, Y: o.Y - reach}, display.Pt{X: o.X, Y: o.Y + reach}, 1, hair)
+	if !st.HideGrid {
+		reach := min(st.Area.W, st.Area.H) / 2
+		l.Segment(display.Pt{X: o.X - reach, Y: o.Y}, display.Pt{X: o.X + reach, Y: o.Y}, 1, hair)
+		l.Segment(display.Pt{X: o.X, Y: o.Y - reach}, display.Pt{X: o.X, Y: o.Y + reach}, 1, hair)
+	}
+	if st.HideArms {
+		return
+	}
 	half := s.Pattern().Performer.Shoulders / 2
 	if len(s.Tracks()) > 0 && s.Tracks()[0].Lane.Plane != engine.Wall {
 		return
@@ -67,7 +79,7 @@ func (st *Stage) performer(l *display.List, s *session.Session) {
 func (st *Stage) handPath(l *display.List, t *engine.Track) {
 	c := display.Mix(st.Theme.Stage, st.Theme.Muted, 0.55)
 	begun := false
-	Trail(t, 0, t.Beats, func(p engine.Point, _ float64, broken bool) {
+	Trail(t, 0, t.Beats, func(p engine.Point, _ int, _ float64, broken bool) {
 		if broken || !begun {
 			l.BeginLine(1.25, c, false)
 			begun = true
@@ -99,45 +111,6 @@ func (st *Stage) turned(s *session.Session, sel session.Select) complex128 {
 	a, b := t.PointAt(0, 0, 0), t.PointAt(round, 0, 0)
 	z := (b.Head - b.Hand) / (a.Head - a.Hand)
 	return z / complex(cmplx.Abs(z), 0)
-}
-
-// trail draws where the head has been over the last round, fading with age.
-func (st *Stage) trail(l *display.List, t *engine.Track, s *session.Session) {
-	now, c := s.Beat(), st.ink(t)
-	strong := 0.95
-	if !s.Playing {
-		strong = 0.55 // paused, the slice in hand is what counts
-	}
-	begun := false
-	Trail(t, now-t.Beats, now, func(p engine.Point, beat float64, broken bool) {
-		if broken || !begun {
-			l.BeginLine(3, c, true)
-			begun = true
-		}
-		young := 1 - (now-beat)/t.Beats
-		l.To(st.View.ToScreen(p.Head), float32(strong*(0.12+0.88*young*young)))
-	})
-}
-
-// slice draws the part that the piece in hand keeps of its elementary
-// pattern, in full ink, with its two cut ends marked.
-func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) {
-	t := s.Tracks()[sel.Lane]
-	g := &t.Legs[sel.Piece]
-	round, _, _ := t.Locate(s.Beat())
-	width, c := 3.5, st.ink(t)
-	if s.Playing {
-		width, c = 2, display.Clear(c, 0.55)
-	}
-	n := legPoints(g, mostPoints)
-	l.BeginLine(width, c, false)
-	for k := 0; k <= n; k++ {
-		l.To(st.View.ToScreen(t.PointAt(round, sel.Piece, float64(k)/float64(n)).Head), 1)
-	}
-	for _, u := range []float64{0, 1} {
-		at := t.AtPiece(round, sel.Piece, u)
-		st.cutEnd(l, at.Head, heading(t, round, sel.Piece, u, at), st.ink(t))
-	}
 }
 
 // heading returns a vector along the curve at an end of a piece, not zero.
@@ -172,7 +145,7 @@ func (st *Stage) arms(l *display.List, t *engine.Track, s *session.Session) {
 	if t.Lane.Side == engine.Right {
 		side = -1
 	}
-	if t.Lane.Plane == engine.Wall {
+	if t.Lane.Plane == engine.Wall && !st.HideArms {
 		shoulder := v.ToScreen(complex(side*s.Pattern().Performer.Shoulders/2, 0))
 		l.Segment(shoulder, hand, 5, display.Clear(st.Theme.Muted, 0.4))
 	}
@@ -193,6 +166,9 @@ func (st *Stage) ends(l *display.List, t *engine.Track, s *session.Session) {
 	} else {
 		l.Ring(hand, 8.5, 3, c)
 		l.Ring(head, 12, 3.5, c)
+	}
+	if st.HideLetters {
+		return
 	}
 	letter := st.Words.Letter(t.Lane.Side)
 	// The letter stands beside the hand, across the tether, left and right on

@@ -30,7 +30,7 @@ func Thumbs(tracks []*engine.Track) []Thumb {
 			rounds = math.Min(n, thumbRounds)
 		}
 		var d []byte
-		Trail(t, 0, t.Beats*rounds, func(p engine.Point, _ float64, broken bool) {
+		Trail(t, 0, t.Beats*rounds, func(p engine.Point, _ int, _ float64, broken bool) {
 			at := v.ToScreen(p.Head)
 			cmd := byte('L')
 			if broken {

@@ -33,7 +33,9 @@ type Session struct {
 	beat    float64 // of the playhead, from 0
 	Playing bool
 	Speed   float64 // share of the tempo at which it plays, > 0
-	Mirror  bool    // the stage shows what a mirror would
+	Loop    Loop
+	Steps   Steps
+	Mirror  bool // the stage shows what a mirror would
 }
 
 // moment is what undo brings back, and the edit that led away from it.
@@ -165,22 +167,6 @@ func (s *Session) RoundBeat() float64 {
 	return b
 }
 
-// farBeat bounds the playhead of a pattern that never closes, so that beats
-// keep their sub-frame accuracy: 2²⁰ beats leave 2⁻³² of one.
-const farBeat = 1 << 20
-
-// Advance moves the playhead on by seconds of real time.
-func (s *Session) Advance(seconds float64) {
-	s.beat += seconds * s.Speed * s.pattern.Tempo / 60
-	limit := farBeat * s.Round()
-	if c, ok := engine.ClosingTime(s.tracks...); ok && c.Float() < limit {
-		limit = c.Float()
-	}
-	if s.beat >= limit {
-		s.beat = math.Mod(s.beat, limit)
-	}
-}
-
 // Seek puts the playhead at a beat of the round it is in; the beat is within
 // [0, Round], and the very end is shown as the end, not as the next start.
 func (s *Session) Seek(beat float64) {
@@ -205,9 +191,6 @@ func (s *Session) RoundOf() (round, of int) {
 	}
 	return round, of
 }
-
-// ToStart puts the playhead at the very beginning.
-func (s *Session) ToStart() { s.beat = 0 }
 
 // ErrUnwritable says that an edit was refused because a file could not hold
 // its result.

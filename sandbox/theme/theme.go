@@ -20,6 +20,7 @@ type Theme struct {
 	Warn    color.NRGBA
 	Left    color.NRGBA
 	Right   color.NRGBA
+	Pieces  []color.NRGBA // for telling pieces apart on a slide
 }
 
 func rgb(hex uint32) color.NRGBA {
@@ -27,18 +28,21 @@ func rgb(hex uint32) color.NRGBA {
 }
 
 // The hues of the hands are from Okabe and Ito, "Color Universal Design"
-// (2008): vermilion and blue by day, orange and bluish green by night.
+// (2008): vermilion and blue by day, orange and bluish green by night. The
+// pieces' are from the same set, by day darkened to 3:1.
 var (
 	Day = Theme{
 		Ground: rgb(0xF6F0E4), Stage: rgb(0xFCF9F2), Panel: rgb(0xFFFDF8), Pressed: rgb(0xE9DFCB),
 		Ink: rgb(0x2A251E), Muted: rgb(0x62594C), Edge: rgb(0x857A69), Hair: rgb(0xDDD3C0),
 		Focus: rgb(0x5A3FA0), Warn: rgb(0x9E1B32), Left: rgb(0x0072B2), Right: rgb(0xD55E00),
+		Pieces: []color.NRGBA{rgb(0xD55E00), rgb(0x0072B2), rgb(0x00805C), rgb(0xB0578D), rgb(0x8A6D00), rgb(0x2A251E)},
 	}
 	Night = Theme{
 		Night:  true,
 		Ground: rgb(0x15171D), Stage: rgb(0x0E1014), Panel: rgb(0x22252E), Pressed: rgb(0x363B48),
 		Ink: rgb(0xF2EDE3), Muted: rgb(0xB3AEA3), Edge: rgb(0x7C8291), Hair: rgb(0x2D313B),
 		Focus: rgb(0xC9B6FF), Warn: rgb(0xFF9A9A), Left: rgb(0x009E73), Right: rgb(0xE69F00),
+		Pieces: []color.NRGBA{rgb(0xE69F00), rgb(0x56B4E9), rgb(0x009E73), rgb(0xCC79A7), rgb(0xF0E442), rgb(0xF2EDE3)},
 	}
 )
 
@@ -59,3 +63,6 @@ func (t *Theme) Of(left bool) color.NRGBA {
 	}
 	return t.Right
 }
+
+// Piece returns the colour of its own of a lane's piece.
+func (t *Theme) Piece(i int) color.NRGBA { return t.Pieces[i%len(t.Pieces)] }

@@ -42,6 +42,11 @@ func TestContrast(t *testing.T) {
 				}
 			}
 		}
+		for i := range th.Pieces {
+			if got := contrast(th.Piece(i), th.Stage); got < 3 {
+				t.Errorf("night %v: contrast(piece %d, stage) = %.2f, want at least 3", th.Night, i, got)
+			}
+		}
 		if got := contrast(th.Ink, th.Pressed); got < 4.5 {
 			t.Errorf("night %v: contrast(ink, pressed) = %.2f, want at least 4.5", th.Night, got)
 		}

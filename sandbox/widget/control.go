@@ -44,7 +44,6 @@ type Control struct {
 	Disabled bool
 	Quiet    bool // a button that reads as a label
 	Faint    bool // drawn as if off, but a press says why
-	Left     bool // a piece of the left hand
 	Lane     int
 	Index    int
 	Marks    []float64    // ruler: labelled values

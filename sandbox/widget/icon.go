@@ -15,7 +15,8 @@ const (
 	NoIcon Icon = iota
 	IconPlay
 	IconPause
-	IconStart
+	IconStepBack
+	IconStepOn
 	IconCut
 	IconRejoin
 	IconThereBack
@@ -44,9 +45,12 @@ func drawIcon(l *display.List, k Icon, at display.Pt, s float64, c color.NRGBA) 
 	case IconPause:
 		l.FillRect(r(4, 3, 4.5, 14), 1, c)
 		l.FillRect(r(11.5, 3, 4.5, 14), 1, c)
-	case IconStart:
+	case IconStepBack:
+		l.FillRect(r(14, 3.5, 2.5, 13), 0.5, c)
+		l.Poly(c, p(12, 3.5), p(12, 16.5), p(3, 10))
+	case IconStepOn:
 		l.FillRect(r(3.5, 3.5, 2.5, 13), 0.5, c)
-		l.Poly(c, p(16.5, 3.5), p(16.5, 16.5), p(7, 10))
+		l.Poly(c, p(8, 3.5), p(17, 10), p(8, 16.5))
 	case IconCut:
 		l.StrokeRect(r(0.5, 6, 7, 8), 1.5, 1.8, c)
 		l.StrokeRect(r(12.5, 6, 7, 8), 1.5, 1.8, c)

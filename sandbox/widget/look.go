@@ -177,7 +177,7 @@ func (k *Looks) ruler(l *display.List, c *Control) {
 // piece draws a piece of a lane: a block with the hand's colour at its foot.
 func (k *Looks) piece(l *display.List, c *Control) {
 	t := k.Theme
-	hue := t.Of(c.Left)
+	hue := c.Hue
 	r := c.Rect
 	r.W = max(r.W-2, 1)
 	r = display.Rect{X: r.X + 1, Y: r.Y + 2, W: max(r.W, 1), H: r.H - 4}

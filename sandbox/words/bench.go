@@ -14,7 +14,7 @@ import (
 // Bench holds the words of the instrument. Label is what a control is called
 // in full; Short is what fits on it.
 type Bench struct {
-	Play, Pause, Start, Speed, Tempo, Mirror, Undo, Redo    Named
+	Play, Pause, Speed, Tempo, Mirror, Undo, Redo           Named
 	Cut, Rejoin, ThereBack, Flip, Repeat, Delete            Named
 	Less, More, Type                                        string // %s: a slider's label
 	Playhead                                                string
@@ -45,7 +45,6 @@ type Named struct{ Label, Short string }
 var englishBench = Bench{
 	Play:      Named{"Play", ""},
 	Pause:     Named{"Pause", ""},
-	Start:     Named{"Back to the start", ""},
 	Speed:     Named{"Playing speed", "speed"},
 	Tempo:     Named{"Tempo", "tempo"},
 	Mirror:    Named{"Mirror the view", "Mirror"},

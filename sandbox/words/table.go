@@ -9,7 +9,10 @@ type Table struct {
 	Figure  Figure
 	Bench   Bench
 	Dials   Dials
+	View    View
+	Strip   Strip
 	Page    Page
+	State   State
 	Report  Report
 	Library Library
 	Command Command
@@ -22,7 +25,10 @@ var English = Table{
 	Figure:  englishFigure,
 	Bench:   englishBench,
 	Dials:   englishDials,
+	View:    englishView,
+	Strip:   englishStrip,
 	Page:    englishPage,
+	State:   englishState,
 	Report:  englishReport,
 	Library: englishLibrary,
 	Command: englishCommand,

@@ -34,7 +34,7 @@ func texts(path string, v reflect.Value, found func(path, text string)) {
 // wordless are controls that show a drawing only, and a column of remarks that
 // needs no head.
 var wordless = []string{
-	"English.Bench.Play.Short", "English.Bench.Pause.Short", "English.Bench.Start.Short",
+	"English.Bench.Play.Short", "English.Bench.Pause.Short",
 	"English.Command.Check.SeamHead[5]",
 }
 

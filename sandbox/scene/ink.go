@@ -1,0 +1,175 @@
+package scene
+
+import (
+	"image/color"
+	"math"
+	"math/cmplx"
+
+	"whorlbench/engine"
+	"whorlbench/engine/naming"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/session"
+)
+
+// course is a head's way that is to be drawn: from one beat to another, its
+// opacity by the beat.
+type course struct {
+	lane     int
+	from, to float64
+	width    float64
+	alpha    func(beat float64) float64
+}
+
+// trail draws where the head has been, fading with age.
+func (st *Stage) trail(l *display.List, lane int, s *session.Session) {
+	t := s.Tracks()[lane]
+	length := t.Beats
+	switch st.Trail {
+	case NoTrail:
+		return
+	case HalfRound:
+		length /= 2
+	case AllRounds:
+		if c := t.Closing(); c.Closes() {
+			n, _ := c.Rounds.Float64()
+			length *= math.Min(n, mostRounds)
+		}
+	}
+	now, strong := s.Beat(), 0.95
+	if !s.Playing {
+		strong = 0.55 // paused, the slice in hand is what counts
+	}
+	st.draw(l, s, course{lane, now - length, now, 3, func(beat float64) float64 {
+		young := 1 - (now-beat)/length
+		return strong * (0.12 + 0.88*young*young)
+	}})
+}
+
+// slice draws the part that the piece in hand keeps of its elementary
+// pattern, in full ink, with its two cut ends marked.
+func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) {
+	t := s.Tracks()[sel.Lane]
+	g := &t.Legs[sel.Piece]
+	round, _, _ := t.Locate(s.Beat())
+	width, c := 3.5, st.inkOf(s, sel)
+	strong := 1.0
+	if s.Playing {
+		width, strong = 2, 0.55
+		c = display.Clear(c, strong)
+	}
+	n := legPoints(g, mostPoints)
+	line := func(width float64, c color.NRGBA) {
+		l.BeginLine(width, c, false)
+		for k := 0; k <= n; k++ {
+			l.To(st.View.ToScreen(t.PointAt(round, sel.Piece, float64(k)/float64(n)).Head), 1)
+		}
+	}
+	line(width, c)
+	if !st.PlainInk {
+		if s.Figure(sel).Spin == naming.SpinUnit {
+			line(width*coreShare, st.Theme.Stage)
+		}
+		start := float64(round)*t.Beats + g.Start
+		st.ticksOf(l, s, sel, round, course{sel.Lane, start, start + g.Span, width, func(float64) float64 { return strong }})
+	}
+	for _, u := range []float64{0, 1} {
+		at := t.AtPiece(round, sel.Piece, u)
+		st.cutEnd(l, at.Head, heading(t, round, sel.Piece, u, at), st.inkOf(s, sel))
+	}
+}
+
+// draw draws a course in the ink of each piece: in-spin a plain stroke,
+// antispin with fine ticks across it, a unit turn a double stroke.
+func (st *Stage) draw(l *display.List, s *session.Session, c course) {
+	t := s.Tracks()[c.lane]
+	last := -1
+	var core []int // where the double strokes' lines begin in l.Marks
+	Trail(t, c.from, c.to, func(p engine.Point, leg int, beat float64, broken bool) {
+		at := st.View.ToScreen(p.Head)
+		if broken || leg != last {
+			// The new line begins where the last ended.
+			join, was := display.Pt{}, float32(0)
+			joined := !broken && last >= 0
+			if joined {
+				join, was = l.Points[len(l.Points)-1], l.Alpha[len(l.Alpha)-1]
+			}
+			sel := session.Select{Lane: c.lane, Piece: leg}
+			if !st.PlainInk && s.Figure(sel).Spin == naming.SpinUnit {
+				core = append(core, len(l.Marks))
+			}
+			l.BeginLine(c.width, st.inkOf(s, sel), true)
+			if joined {
+				l.To(join, was)
+			}
+			last = leg
+		}
+		l.To(at, float32(c.alpha(beat)))
+	})
+	if st.PlainInk {
+		return
+	}
+	for _, i := range core {
+		m := l.Marks[i]
+		l.BeginLine(c.width*coreShare, st.Theme.Stage, true)
+		for k := range m.Count {
+			l.To(l.Points[m.First+k], l.Alpha[m.First+k])
+		}
+	}
+	st.ticks(l, s, c)
+}
+
+// ticksPerTurn is how close an antispin stroke's ticks stand, by the turns of
+// arm and prop together.
+const ticksPerTurn = 9
+
+// coreShare is how much of a double stroke's width lies between its lines.
+const coreShare = 0.38
+
+// ticks draws fine strokes across the antispin pieces of a course.
+func (st *Stage) ticks(l *display.List, s *session.Session, c course) {
+	t := s.Tracks()[c.lane]
+	round, piece, _ := t.Locate(c.from)
+	for float64(round)*t.Beats+t.Legs[piece].Start < c.to {
+		st.ticksOf(l, s, session.Select{Lane: c.lane, Piece: piece}, round, c)
+		if piece++; piece == len(t.Legs) {
+			round, piece = round+1, 0
+		}
+	}
+}
+
+// ticksOf draws the ticks of one piece, if it is antispin, at places of the
+// piece, so that they stand still while the trail goes on.
+func (st *Stage) ticksOf(l *display.List, s *session.Session, at session.Select, round int, c course) {
+	if s.Figure(at).Spin != naming.SpinAnti {
+		return
+	}
+	t := s.Tracks()[at.Lane]
+	g := &t.Legs[at.Piece]
+	start := float64(round)*t.Beats + g.Start
+	turns := g.Piece.Arm.Abs().Add(g.Piece.Prop.Abs()).Mul(g.Piece.Cycles).Mul(g.Piece.Kept()).Float()
+	n := int(math.Min(math.Ceil(ticksPerTurn*turns), mostPoints/8))
+	for k := range n {
+		u := (float64(k) + 0.5) / float64(n)
+		if beat := start + u*g.Span; beat > c.from && beat < c.to {
+			st.tick(l, t.AtPiece(round, at.Piece, u), c.width, c.alpha(beat), st.inkOf(s, at))
+		}
+	}
+}
+
+func (st *Stage) tick(l *display.List, at engine.State, width, alpha float64, c color.NRGBA) {
+	v := cmplx.Abs(at.HeadVel)
+	if v < 1e-9 {
+		return
+	}
+	half := (width + 5) / 2
+	across := at.HeadVel / complex(v, 0) * complex(0, half/st.View.Scale)
+	l.Segment(st.View.ToScreen(at.Head-across), st.View.ToScreen(at.Head+across), 1.3, display.Clear(c, alpha))
+}
+
+// inkOf returns the colour of a piece: its hand's, or one of its own.
+func (st *Stage) inkOf(s *session.Session, at session.Select) color.NRGBA {
+	if st.ByPiece {
+		return st.Theme.Piece(at.Piece)
+	}
+	return st.ink(s.Tracks()[at.Lane])
+}

@@ -1,0 +1,102 @@
+package session
+
+import (
+	"errors"
+	"math"
+
+	"whorlbench/engine"
+)
+
+// ErrNothingCopied says that there is nothing to paste.
+var ErrNothingCopied = errors.New("nothing has been copied")
+
+// Copy keeps the piece in hand to be pasted; nothing changes.
+func (s *Session) Copy() { s.clip = []engine.Piece{s.SelectedPiece()} }
+
+// CanPaste reports whether there is something to paste.
+func (s *Session) CanPaste() bool { return len(s.clip) > 0 }
+
+// CutOut copies the piece in hand and takes it out.
+func (s *Session) CutOut() error {
+	i, piece := s.sel.Piece, s.SelectedPiece()
+	err := s.lane(DidCutOut, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+	if err == nil {
+		s.clip = []engine.Piece{piece}
+	}
+	return err
+}
+
+// Paste puts what was copied after the piece in hand, where it carries on.
+func (s *Session) Paste() error {
+	if !s.CanPaste() {
+		return ErrNothingCopied
+	}
+	return s.insert(DidPaste, s.clip)
+}
+
+// InsertFrom puts the pieces of another pattern's right hand, or of its only
+// one, after the piece in hand. The first carries on from there.
+func (s *Session) InsertFrom(p engine.Pattern) error {
+	l := p.Lanes[0]
+	for _, x := range p.Lanes {
+		if x.Side == engine.Right {
+			l = x
+		}
+	}
+	return s.insert(DidInsert, l.Pieces)
+}
+
+// insert puts pieces after the piece in hand and takes the first in hand.
+func (s *Session) insert(what What, pieces []engine.Piece) error {
+	i := s.sel.Piece
+	return s.lane(what, Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) {
+		var err error
+		for k, p := range pieces {
+			if k == 0 {
+				p.ArmAt, p.PropAt = engine.Opt{}, engine.Opt{}
+			}
+			if l, err = l.Insert(i+1+k, p); err != nil {
+				return l, err
+			}
+		}
+		return l, nil
+	})
+}
+
+// Placed reports whether the piece in hand has a start of its own.
+func (s *Session) Placed() bool {
+	p := s.SelectedPiece()
+	return p.ArmAt.Set || p.PropAt.Set
+}
+
+// Place gives the piece in hand the start that it has now in the first round,
+// arm and prop, for its own.
+func (s *Session) Place() error {
+	i := s.sel.Piece
+	g := &s.tracks[s.sel.Lane].Legs[i]
+	return s.lane(DidPlace, s.sel, func(l engine.Lane) (engine.Lane, error) {
+		return l.Place(i, engine.Some(written(g.Arm0)), engine.Some(written(g.Prop0)))
+	})
+}
+
+// written returns an angle as a person would write it: within a turn, and
+// without the dust of adding up.
+func written(rad float64) engine.Degrees {
+	const dust = 1e9 // parts of a degree, a thousandth of engine.TolPropGap
+	return engine.Degrees(math.Round(float64(engine.ToDegrees(rad).Wrap())*dust)/dust) + 0
+}
+
+// CarryOn takes the start of its own from the piece in hand.
+func (s *Session) CarryOn() error {
+	i := s.sel.Piece
+	return s.lane(DidCarryOn, s.sel, func(l engine.Lane) (engine.Lane, error) { return l.CarryOn(i) })
+}
+
+// MirrorPattern makes the whole pattern its mirror image; the hands change
+// places.
+func (s *Session) MirrorPattern() error { return s.edit(DidMirror, s.pattern.Mirror(), s.sel) }
+
+// TurnPattern turns the whole pattern about its middle.
+func (s *Session) TurnPattern(d engine.Degrees) error {
+	return s.edit(DidTurn, s.pattern.Turn(d), s.sel)
+}
