@@ -11,6 +11,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/presets"
+	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
@@ -39,8 +40,11 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			a.bench.Chosen(args[0].String(), args[1].String(), a.now())
 			return nil
 		}),
+		"wheel":    seen(a.wheel),
+		"zoom":     seen(func(args []js.Value) any { a.bench.ZoomKey(args[0].Float()); return nil }),
 		"open":     seen(a.open),
 		"pick":     seen(a.pick),
+		"insert":   seen(a.insert),
 		"rename":   seen(a.rename),
 		"saved":    seen(a.saved),
 		"loop":     seen(func([]js.Value) any { a.bench.Do(widget.Intent{ID: "loop", Act: widget.Press}, a.now()); return nil }),
@@ -49,16 +53,18 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			a.bench.ReadSettings(args[0].String())
 			return nil
 		}),
-		"value":   func(args []js.Value) any { return a.bench.Value(args[0].String()) },
-		"library": a.library,
-		"file":    a.file,
-		"about":   a.about,
-		"drawn":   func([]js.Value) any { return a.drawn },
+		"hint":     seen(func([]js.Value) any { a.bench.ShowHint(a.now()); return nil }),
+		"returned": seen(func([]js.Value) any { a.bench.Say(words.English.State.Returned, a.now()); return nil }),
+		"value":    func(args []js.Value) any { return a.bench.Value(args[0].String()) },
+		"library":  a.library,
+		"file":     a.file,
+		"about":    a.about,
+		"drawn":    func([]js.Value) any { return a.drawn },
 	}
 }
 
 // twinActs are the acts that the page knows by name.
-var twinActs = map[string]widget.Act{"press": widget.Press, "set": widget.Set}
+var twinActs = map[string]widget.Act{"press": widget.Press, "set": widget.Set, "menu": widget.Menu}
 
 // act(id, act, value) carries out what a twin was asked.
 func (a *app) act(args []js.Value) any {
@@ -68,6 +74,12 @@ func (a *app) act(args []js.Value) any {
 	}
 	a.bench.Do(widget.Intent{ID: args[0].String(), Act: act, Value: args[2].Float()}, a.now())
 	return nil
+}
+
+// wheel(x, y, pixels) looks closer or from further away at a place; it returns
+// whether the place is on the stage.
+func (a *app) wheel(args []js.Value) any {
+	return a.bench.Wheel(display.Pt{X: args[0].Float(), Y: args[1].Float()}, args[2].Float())
 }
 
 // open(name, bytes) opens a file; it returns what is wrong, line by line.
@@ -113,6 +125,7 @@ func (a *app) library([]js.Value) any {
 		out = append(out, map[string]any{
 			"id": e.ID, "title": p.Title, "notes": p.Notes, "heads": heads,
 			"family": words.English.Library.Family(e.Family),
+			"insert": words.English.Strip.InsertShort, "insertLabel": fmt.Sprintf(words.English.Strip.InsertLabel, p.Title),
 		})
 	}
 	return out
@@ -123,6 +136,19 @@ func (a *app) pick(args []js.Value) any {
 	for _, e := range presets.Library() {
 		if e.ID == args[0].String() {
 			return a.openBytes(e.File, e.Data)
+		}
+	}
+	return ""
+}
+
+// insert(id) puts a built-in pattern's pieces after the piece in hand.
+func (a *app) insert(args []js.Value) any {
+	for _, e := range presets.Library() {
+		if e.ID != args[0].String() {
+			continue
+		}
+		if p, err := e.Pattern(); err == nil {
+			return a.bench.Insert(p, a.now())
 		}
 	}
 	return ""

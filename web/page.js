@@ -6,6 +6,7 @@ const bench = $("bench");
 const program = () => window.whorlbenchProgram;
 const storeKey = "whorlbench.pattern.1";
 const themeKey = "whorlbench.theme";
+const asideKey = "whorlbench.aside"; // kept work that could not be read
 
 // ---- storage: a page may be forbidden to keep anything ----
 
@@ -14,6 +15,17 @@ function read(key) {
 }
 function write(key, text) {
   try { localStorage.setItem(key, text); return true; } catch { return false; }
+}
+function canKeep() {
+  const trial = "whorlbench.trial";
+  const can = write(trial, "1");
+  if (can) localStorage.removeItem(trial);
+  return can;
+}
+// note keeps something in this tab's history: it outlives a reload, even where
+// storage is forbidden.
+function note(more) {
+  try { history.replaceState({ ...history.state, ...more }, ""); } catch { /* too large, or too often */ }
 }
 
 // ---- pointers: every event with its own time, coalesced moves too ----
@@ -43,6 +55,15 @@ function pointer(e) {
   program()?.wake();
 }
 for (const type of Object.keys(phases)) bench.addEventListener(type, pointer);
+// A touch on the bench makes no mouse of itself: the click after it would fall
+// on whatever the touch has opened.
+bench.addEventListener("touchstart", (e) => e.preventDefault(), { passive: false });
+// A wheel over the stage looks closer; elsewhere it is the browser's.
+const wheelUnits = [1, 16, 400]; // pixels a unit: of pixels, lines, pages
+bench.addEventListener("wheel", (e) => {
+  const pinch = e.ctrlKey ? 4 : 1; // two fingers on a pad: small steps
+  if (program()?.wheel(e.clientX, e.clientY, e.deltaY * wheelUnits[e.deltaMode] * pinch)) e.preventDefault();
+}, { passive: false });
 // The mouse is told what it rests on; twins let it through, so they are asked.
 bench.addEventListener("pointermove", (e) => {
   if (e.pointerType !== "mouse" || held.size) return;
@@ -53,7 +74,15 @@ bench.addEventListener("pointermove", (e) => {
   }
   attribute(bench, "title", name);
 });
-bench.addEventListener("contextmenu", (e) => e.preventDefault());
+// A right click on a piece asks what to do with it, as a long press does.
+bench.addEventListener("contextmenu", (e) => {
+  e.preventDefault();
+  if (e.pointerType === "touch" || e.button !== 2) return;
+  for (const [id, el] of twins) {
+    const r = el.getBoundingClientRect();
+    if (id.startsWith("piece-") && e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) program().act(id, "menu", 0);
+  }
+});
 
 // ---- twins: one real element a control, kept in the program's order ----
 
@@ -121,7 +150,8 @@ function showTwins(json) {
       attribute(el, "aria-valuetext", t.text);
     }
     if (t.kind === "toggle" || t.kind === "piece") attribute(el, "aria-pressed", t.on);
-    if (t.kind === "piece") el.dataset.index = t.index;
+    if (t.kind === "piece") { el.dataset.index = t.index; attribute(el, "aria-haspopup", "dialog"); }
+    if (t.kind === "seam") attribute(el, "aria-haspopup", "dialog");
     const [x, y, w, h] = t.rect;
     el.style.left = x + "px"; el.style.top = y + "px"; el.style.width = w + "px"; el.style.height = h + "px";
     const parent = groupFor(t.group);
@@ -154,7 +184,14 @@ function sliderKey(e, el) {
   return true;
 }
 
+// pieceKey goes from piece to piece and carries one; Enter on the piece in hand,
+// or the menu key, asks what to do with it.
 function pieceKey(e, el) {
+  const again = e.key === "Enter" && el.getAttribute("aria-pressed") === "true";
+  if (again || e.key === "ContextMenu" || (e.key === "F10" && e.shiftKey)) {
+    program().act(el.dataset.id, "menu", 0);
+    return true;
+  }
   const by = { ArrowLeft: -1, ArrowRight: 1 }[e.key];
   if (!by) return false;
   const [lane, index] = el.dataset.id.split("-").slice(1).map(Number);
@@ -165,9 +202,22 @@ function pieceKey(e, el) {
   return true;
 }
 
+// seamKey changes the length of the piece before a join, a quarter beat a time.
+function seamKey(e, el) {
+  const by = { ArrowLeft: -1, ArrowRight: 1 }[e.key];
+  if (!by) return false;
+  program().act(el.dataset.id, "set", Math.max(program().value(el.dataset.id) + by * keyStep, keyStep));
+  return true;
+}
+
+const controlKeys = { c: "copy", x: "cut-out", v: "paste" };
+const zoomKeys = { "+": "strip-zoom-in", "=": "strip-zoom-in", "-": "strip-zoom-out" };
+
+const stageZoom = 1.5; // how much closer a key looks at the stage
 const shortcuts = {
   c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete",
   ",": "step-back", ".": "step-on", s: "speed",
+  0: "fit",
 };
 
 function benchKey(e) {
@@ -175,8 +225,12 @@ function benchKey(e) {
   if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
   if (ctrl && e.key.toLowerCase() === "y") return press("redo");
   if (ctrl && e.key.toLowerCase() === "s") { save(); return true; }
+  const edit = ctrl && !e.shiftKey && controlKeys[e.key.toLowerCase()];
+  if (edit) { program().act(edit, "press", 0); return true; }
   if (ctrl || e.altKey) return false;
+  if (zoomKeys[e.key]) { program().act(zoomKeys[e.key], "press", 0); return true; }
   if (e.key === " ") return press("play");
+  if (e.key.toLowerCase() === "z") { program().zoom(e.shiftKey ? 1 / stageZoom : stageZoom); return true; }
   if (e.key === "?") { showMore(); return true; }
   if (e.key === "l") { program().loop(); return true; }
   if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
@@ -201,6 +255,7 @@ document.addEventListener("keydown", (e) => {
   if (el.dataset?.id) {
     if (el.type === "range") done = sliderKey(e, el);
     else if (el.dataset.id.startsWith("piece-")) done = pieceKey(e, el);
+    else if (el.dataset.id.startsWith("seam-")) done = seamKey(e, el);
     if (!done && (e.key === " " || e.key === "Enter") && el.type !== "range") return; // the button's own
   } else if (el.closest?.("header")) {
     return;
@@ -217,7 +272,11 @@ function show(id) {
 for (const b of document.querySelectorAll("[data-close]")) b.addEventListener("click", () => b.closest("dialog").close());
 for (const d of document.querySelectorAll("dialog")) {
   // A tap beside it closes it, unless something may have been typed.
-  if (!d.querySelector("form")) d.addEventListener("click", (e) => e.target === d && d.close());
+  // The touch that opened it may still send a click after it, which is none.
+  if (d.querySelector("form")) continue;
+  let down = false;
+  d.addEventListener("pointerdown", (e) => { down = e.target === d; });
+  d.addEventListener("click", (e) => { if (down && e.target === d) d.close(); down = false; });
 }
 
 $("title").addEventListener("click", () => {
@@ -259,7 +318,12 @@ function patternButton(p) {
   const b = element("button", "", picture(p.heads), element("span", "", element("b", p.title), element("small", p.notes)));
   b.type = "button";
   b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
-  return element("li", "", b);
+  const after = element("button", p.insert);
+  after.type = "button";
+  after.className = "insert";
+  after.setAttribute("aria-label", p.insertLabel);
+  after.addEventListener("click", () => { $("patterns").close(); program().insert(p.id); });
+  return element("li", "", b, after);
 }
 
 $("show-patterns").addEventListener("click", () => {
@@ -282,6 +346,7 @@ function showMore() {
     if (el.type === "checkbox") el.checked = now[el.dataset.view];
     else el.value = now[el.dataset.view];
   }
+  showKept();
   show("more");
 }
 for (const el of viewParts) {
@@ -293,6 +358,13 @@ for (const el of viewParts) {
   });
 }
 $("show-more").addEventListener("click", showMore);
+
+function showKept() {
+  const can = canKeep();
+  for (const p of document.querySelectorAll("[data-kept]")) p.hidden = (p.dataset.kept === "here") !== can;
+  $("aside").hidden = !read(asideKey);
+}
+$("hint-again").addEventListener("click", () => { $("more").close(); program().hint(); });
 
 // Tapping the beat: the mean of the last few gaps.
 let taps = [];
@@ -320,6 +392,14 @@ function choose(c) {
   $("choose-label").textContent = c.label;
   $("choose-list").replaceChildren(...items);
   show("choose");
+}
+
+function showSheet(s) {
+  $("sheet-title").textContent = s.title;
+  $("sheet-lead").textContent = s.lead;
+  $("sheet-text").textContent = s.text;
+  $("sheet-lines").replaceChildren(...s.lines.map((l) => element("div", "", element("dt", l.name), element("dd", l.text))));
+  show("sheet");
 }
 
 function problem(lines) {
@@ -355,13 +435,17 @@ addEventListener("drop", (e) => {
 function save() {
   const file = program().file();
   if (file.error) { problem(file.error); return; }
+  give(file.name, file.text);
+}
+function give(name, text) {
   const a = document.createElement("a");
-  a.href = URL.createObjectURL(new Blob([file.text], { type: "application/toml" }));
-  a.download = file.name;
+  a.href = URL.createObjectURL(new Blob([text], { type: "application/toml" }));
+  a.download = name;
   a.click();
-  program().saved(file.name);
+  program().saved(name);
   setTimeout(() => URL.revokeObjectURL(a.href), 10000);
 }
+$("save-aside").addEventListener("click", (e) => give(`${e.target.dataset.name}.toml`, read(asideKey)));
 $("save").addEventListener("click", save);
 
 // ---- colours and room ----
@@ -386,6 +470,14 @@ addEventListener("resize", () => program()?.resize());
 const probe = document.createElement("div");
 probe.className = "probe";
 document.body.append(probe);
+const sizes = new ResizeObserver(() => program()?.resize()); // the person's text size
+sizes.observe(probe);
+sizes.observe($("head"));
+
+// textSize is how much larger than usual the person wants text, 1 to 2.
+function textSize() {
+  return Math.min(Math.max(parseFloat(getComputedStyle(document.documentElement).fontSize) / 16, 1), 2);
+}
 
 function frame() {
   const s = getComputedStyle(probe);
@@ -393,13 +485,14 @@ function frame() {
     W: document.body.clientWidth, H: document.body.clientHeight,
     Top: $("head").offsetHeight, Right: parseFloat(s.paddingRight) || 0,
     Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
-    Night: isNight(), Still: still.matches,
+    Night: isNight(), Still: still.matches, Text: textSize(),
   });
 }
 
 // ---- what the program asks of the page ----
 
 let waking = 0;
+const said = []; // since the last turn: what is said together is heard together
 window.whorlbenchPage = {
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
@@ -408,7 +501,10 @@ window.whorlbenchPage = {
   },
   showTwins,
   showTitle(text) { $("title-text").textContent = text; document.title = text; },
-  announce(text) { $("live").textContent = text; },
+  announce(text) {
+    said.push(text);
+    if (said.length === 1) setTimeout(() => $("live").replaceChildren(...said.splice(0).map((t) => element("p", t))));
+  },
   ask(q) {
     asked = q.id;
     $("ask-label").textContent = q.label;
@@ -422,8 +518,14 @@ window.whorlbenchPage = {
     $("ask-value").select();
   },
   choose,
-  kept: () => read(storeKey),
-  keep: (text) => write(storeKey, text),
+  showSheet,
+  kept: () => read(storeKey) || (history.state?.kept ?? ""),
+  keep(text) {
+    const done = write(storeKey, text);
+    if (!done || history.state?.kept) note({ kept: done ? undefined : text });
+    return done;
+  },
+  setAside: () => write(asideKey, read(storeKey)),
   wakeAfter(ms) { clearTimeout(waking); waking = setTimeout(() => program().wake(), ms); },
   frame,
   ready() {
@@ -434,6 +536,10 @@ window.whorlbenchPage = {
     $("head").inert = false;
     $("loading").hidden = true;
     document.documentElement.dataset.state = "ready";
+    if (history.state?.returning) {
+      note({ returning: false });
+      program().returned();
+    }
   },
   fail: (text) => trouble("stopped", text),
 };
@@ -441,13 +547,31 @@ window.whorlbenchPage = {
 // ---- loading ----
 
 function trouble(when, detail) {
+  if (when === "stopped" && !canKeep()) when = "stopped-unkept";
+  window.whorlbenchProgram = undefined; // it answers no more
+  for (const d of document.querySelectorAll("dialog[open]")) d.close();
+  $("head").inert = bench.inert = true;
   $("loading").hidden = true;
   $("trouble").hidden = false;
   for (const p of document.querySelectorAll("#trouble [data-when]")) p.hidden = p.dataset.when !== when;
   $("trouble-detail").textContent = detail ?? "";
   document.documentElement.dataset.state = "trouble";
+  $("retry").focus();
 }
 $("retry").addEventListener("click", () => location.reload());
+
+// A browser may take the graphics away. The engine then loads the page anew,
+// and the work comes back with it; where that does not last, the page says so.
+const lostOften = 3, lostWithin = 60_000; // ms
+document.addEventListener("webglcontextlost", (e) => {
+  const now = Date.now();
+  const times = [...(history.state?.lost ?? []), now].filter((t) => now - t < lostWithin);
+  note({ lost: times, returning: true });
+  if (times.length < lostOften) return;
+  e.stopPropagation();
+  note({ lost: [] });
+  trouble("lost");
+}, true);
 
 // fetchCounting passes the program's bytes on and shows how many have come;
 // what is counted is what has been unpacked.

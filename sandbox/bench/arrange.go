@@ -49,11 +49,13 @@ const propReach = 6
 // arrange lays everything out anew and declares the controls.
 func (b *Bench) arrange() {
 	b.plan = newPlan(b.frame, len(b.Session.Tracks()))
+	b.follow()
 	b.controls = b.controls[:0]
 	b.arrangeTransport()
 	b.arrangeActions()
 	b.arrangeSliders()
 	b.arrangeStrip()
+	b.arrangeStage()
 }
 
 func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }
@@ -90,7 +92,7 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	r := spread(b.plan.actions, 4, 54, 62, 74, 66, 64, 62)
+	r := b.plan.spreadActions(54, 62, 74, 66, 64, 62)
 	for i, a := range []struct {
 		id   string
 		name words.Named
@@ -114,7 +116,7 @@ func (b *Bench) arrangeActions() {
 }
 
 func (b *Bench) arrangeSliders() {
-	shown := b.slots[:len(b.plan.sliders)]
+	shown := b.slots[b.plan.firstSlot():][:len(b.plan.sliders)]
 	for i, r := range b.plan.sliders {
 		b.addSlider(b.dial(shown[i]), r)
 	}
@@ -143,8 +145,8 @@ func (b *Bench) addSlider(d *dial, r display.Rect) {
 	}
 	off := d.fits != nil && !d.fits(b.Session.SelectedPiece())
 	short, full := b.reads(d)
-	name, rest := r.CutLeft(chipWidth)
-	value, rest := rest.CutRight(chipWidth)
+	name, rest := r.CutLeft(b.plan.chip())
+	value, rest := rest.CutRight(b.plan.chip())
 	b.add(widget.Control{ID: d.id + suffixSwap, Label: fmt.Sprintf(b.Words.Dials.Swap, d.name.Label), Caption: d.name.Short, Rect: name, Quiet: true})
 	var more display.Rect
 	steppers := rest.W >= steppersFrom && pictures == nil
@@ -192,18 +194,20 @@ func (b *Bench) arrangeStrip() {
 		Value: s.RoundBeat(), Max: round, Step: 1.0 / engine.CutGrid,
 		Text: fmt.Sprintf(w.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(round, 1e-9, 1_000_000)))}
 	ruler.Track = b.stripTrack(b.plan.ruler)
+	_, ruler.Rect = b.plan.ruler.CutLeft(laneTag)
 	const mostMarks = 2000
 	for beat := 0.0; beat <= round && len(ruler.Marks) < mostMarks; beat++ {
 		ruler.Marks = append(ruler.Marks, beat)
 	}
+	b.arrangeHands()
 	b.add(ruler)
 	for i, t := range s.Tracks() {
-		b.arrangeLane(i, t, round)
+		b.arrangeLane(i, t)
 	}
 }
 
-// laneTag is the room at a lane's left for its letter.
-const laneTag = 24
+// laneTag is the room at a lane's left for its tag, with a gap.
+const laneTag = 44
 
 // hue returns the colour that a piece is drawn in.
 func (b *Bench) hue(at session.Select) color.NRGBA {
@@ -217,16 +221,10 @@ func (b *Bench) hue(at session.Select) color.NRGBA {
 // picture of what it is a slice of.
 const leastPicture = 22
 
-// stripTrack returns the part of a strip's row in which beats run.
-func (b *Bench) stripTrack(r display.Rect) display.Rect {
-	_, t := r.CutLeft(laneTag)
-	t.W -= 6
-	return t
-}
-
-func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
+func (b *Bench) arrangeLane(lane int, t *engine.Track) {
 	s := b.Session
-	track := b.stripTrack(b.plan.lanes[lane])
+	track, seen := b.stripTrack(b.plan.lanes[lane]), b.stripShown(b.plan.lanes[lane])
+	per := b.perBeat()
 	group := fmt.Sprintf(b.Words.Bench.LaneOf, b.Words.Side(t.Lane.Side))
 	x := track.X
 	for pos, i := range b.order(lane, len(t.Legs)) {
@@ -238,15 +236,19 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track, round float64) {
 			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f) + ", " + b.Words.Join(s.Seams()[lane][i].Verdict),
 			Caption: b.Words.Name(f), Hue: b.hue(at),
 			On:   s.Selected() == at,
-			Rect: display.Rect{X: x, Y: track.Y, W: track.W * g.Span / round, H: track.H},
+			Rect: display.Rect{X: x, Y: track.Y, W: per * g.Span, H: track.H},
 		}
 		x += c.Rect.W
 		if c.Rect.W >= leastPicture {
 			c.Pictures = []widget.Picture{{Curve: b.picture(g, g.Piece.Prop)}}
 		}
 		if b.lift != nil && b.lift.lane == lane && pos == b.lift.to {
-			c.Rect.X = min(max(b.lift.x, track.X-c.Rect.W/2), track.X+track.W-c.Rect.W/2)
+			c.Rect.X = min(max(b.lift.x, seen.X-c.Rect.W/2), seen.X+seen.W-c.Rect.W/2)
+		} else {
+			c.Rect = clip(c.Rect, seen)
+			c.Twin = c.Rect.W == 0
 		}
 		b.add(c)
 	}
+	b.arrangeSeams(lane, t, group)
 }

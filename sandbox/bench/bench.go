@@ -22,6 +22,8 @@ type Host interface {
 	// Choose opens a list to pick from; the pick comes back through
 	// Bench.Chosen.
 	Choose(c Choice)
+	// ShowSheet opens something to be read.
+	ShowSheet(s Sheet)
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
 }
@@ -64,12 +66,16 @@ type Bench struct {
 	list      display.List
 	focus     string
 	lift      *lift
+	edge      *border
+	window    window
+	wait      waiting
 	toast     toast
 	hintUntil float64 // milliseconds
 	seen      seen
 	pictures  map[pictureKey][]display.Pt
 	dials     []dial
 	view      scene.Options
+	stage     onStage
 	slots     []string // the dials that have sliders, first to last
 }
 
@@ -78,6 +84,8 @@ type Bench struct {
 type Frame struct {
 	W, H                     float64
 	Top, Right, Bottom, Left float64
+	// Text is how many times the usual size text is wanted, 1 to 2; 0 is 1.
+	Text float64
 }
 
 // seen is what the last announcement was about.
@@ -95,8 +103,9 @@ type toast struct {
 
 // How long a message stays, and the first visitor's hint, in milliseconds.
 const (
-	toastTime = 2800
-	hintTime  = 10_000
+	toastTime   = 2800
+	toastLetter = 60 // for each letter of a long one
+	hintTime    = 10_000
 )
 
 // New returns a bench for a session.
@@ -118,15 +127,24 @@ func (b *Bench) SetFocus(id string) { b.focus = id }
 
 // ShowHint lets the first visitor's line be seen until the first act, or for
 // a while; now is in milliseconds.
-func (b *Bench) ShowHint(now float64) { b.hintUntil = now + hintTime }
+func (b *Bench) ShowHint(now float64) {
+	b.hintUntil = now + hintTime
+	b.host.Announce(b.Words.Bench.FirstHint)
+}
 
 // Value returns what a slider stands at now, drawn or not; 0 if there is none.
 func (b *Bench) Value(id string) float64 {
 	if d := b.dial(id); d != nil {
 		return d.get(b.Session).Float()
 	}
-	if id == idPlayhead {
+	switch id {
+	case idPlayhead:
 		return b.Session.RoundBeat()
+	case idEnd:
+		return b.Session.SelectedPiece().Length().Float()
+	}
+	if at, ok := b.seamOf(id); ok {
+		return b.Session.Tracks()[at.Lane].Legs[at.Piece].Span
 	}
 	return 0
 }
@@ -144,10 +162,18 @@ func (b *Bench) Pointers(events []widget.Pointer, now float64) {
 	for _, ev := range events {
 		b.arrange()
 		ev.At = ev.At.Scale(1 / b.plan.zoom)
-		b.intents, _ = b.router.Handle(b.intents[:0], ev, b.controls)
+		if b.pinchStrip(ev, now) {
+			continue
+		}
+		var captured bool
+		b.intents, captured = b.router.Handle(b.intents[:0], ev, b.controls)
 		for _, in := range b.intents {
 			b.Do(in, now)
 		}
+		if !captured {
+			b.onStageEvent(ev, now)
+		}
+		b.await(ev, now)
 	}
 }
 
@@ -157,6 +183,7 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 	if b.Session.Playing {
 		b.Session.Advance(seconds)
 	}
+	b.waited(now)
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}
@@ -170,6 +197,8 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 // though nothing moves; ok is false if it does not.
 func (b *Bench) NextChange() (at float64, ok bool) {
 	switch {
+	case b.wait.id != "":
+		return b.wait.at, true
 	case b.toast.text != "":
 		return b.toast.until, true
 	case b.hintUntil > 0:
@@ -185,23 +214,24 @@ func (b *Bench) Draw() *display.List {
 	t := b.theme
 	l := &b.list
 	l.Reset(t.Ground)
-	l.FillRect(b.plan.stage, 0, t.Stage)
-	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view,
-		View: scene.Fit(b.Session.Tracks(), b.plan.stage, stageMargin, b.Session.Mirror)}
-	st.Draw(l, b.Session)
+	b.drawStage(l)
 	b.drawMessage(l)
 	b.drawName(l)
 	b.drawStrip(l)
-	looks := widget.Looks{Theme: t, Faces: b.faces, Focus: b.focus, Pressed: b.pressed}
+	looks := b.looks()
+	looks.Even(b.controls)
 	for i := range b.controls {
 		if b.controls[i].Kind != widget.Piece {
 			looks.Draw(l, &b.controls[i])
 		}
 	}
 	b.drawPieces(l, &looks)
+	b.drawTags(l)
 	b.drawCut(l)
 	b.drawRound(l)
 	b.drawPlayhead(l)
+	b.drawWindow(l)
+	b.drawEdge(l)
 	return l
 }
 

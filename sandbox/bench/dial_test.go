@@ -6,6 +6,7 @@ import (
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/display"
 )
 
 // Every dial that is offered takes a value, shows it, and is undone at once.
@@ -27,6 +28,8 @@ func TestEveryDialTurns(t *testing.T) {
 		{"from", "1/4", func(p engine.Pattern) float64 { return p.Lanes[0].Pieces[0].From.Float() }, 0.25},
 		{"to", "0.5", func(p engine.Pattern) float64 { return p.Lanes[0].Pieces[0].To.Float() }, 0.5},
 		{"tether", "0.5", func(p engine.Pattern) float64 { return p.Lanes[0].Tether }, 0.5},
+		{"turn", "135", func(p engine.Pattern) float64 { return float64(p.Lanes[0].ArmAt + p.Lanes[0].PropAt) }, 270},
+		{"scale", "0.3", func(p engine.Pattern) float64 { return p.Lanes[0].Tether + p.Lanes[0].Pieces[1].Path.A }, 0.6},
 		{"tempo", "111", func(p engine.Pattern) float64 { return p.Tempo }, 111},
 	} {
 		r := newRig(t, phone, "half-moon")
@@ -119,5 +122,24 @@ func TestStartOfPlacedPiece(t *testing.T) {
 	}
 	if v := r.s.SelectedPiece().Beats; !v.Equal(frac.Int(2)) {
 		t.Errorf("beats = %v, want them left alone at 2", v)
+	}
+}
+
+// Two quick taps on a knob bring the file's default back.
+func TestDoubleTapResets(t *testing.T) {
+	r := newRig(t, bench.Frame{W: 1440, H: 900, Top: 48}, "half-moon")
+	for _, tt := range []struct {
+		dial, typed string
+		want        float64
+	}{{"prop", "-2", 1}, {"arm", "3", 1}, {"radius", "0.25", 0.6}} {
+		r.b.Answer(tt.dial, tt.typed, 0)
+		r.b.Draw()
+		c := r.control(tt.dial)
+		at := display.Pt{X: c.At(c.Value), Y: c.Rect.Y + c.Rect.H - 20}
+		r.drag(at)
+		r.drag(at)
+		if got := r.b.Value(tt.dial); got != tt.want {
+			t.Errorf("%s %s, tapped twice, is %v, want %v", tt.dial, tt.typed, got, tt.want)
+		}
 	}
 }

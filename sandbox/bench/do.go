@@ -8,6 +8,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
@@ -20,6 +21,7 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 	s := b.Session
 	id := in.ID
 	switch {
+	case b.doOnStage(in, now):
 	case id == idPlayhead:
 		if in.Act == widget.Set {
 			s.Seek(in.Value)
@@ -31,6 +33,8 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 		b.slide(b.dial(id), in)
 	case strings.HasPrefix(id, "piece-"):
 		b.doPiece(in, now)
+	case strings.HasPrefix(id, seamPrefix):
+		b.doSeam(in, now)
 	case in.Act == widget.Press:
 		b.press(id, now)
 	}
@@ -44,6 +48,8 @@ func (b *Bench) slide(d *dial, in widget.Intent) {
 		s.Hold()
 	case widget.Release:
 		s.Release()
+	case widget.Reset:
+		_ = b.turn(d, d.start(s)) // a default is within the file's range
 	case widget.Set:
 		// Values come from the dial's own grid, so the fraction is exact.
 		v := frac.Near(in.Value, d.step.Float()/100, 1_000_000)
@@ -106,11 +112,11 @@ func (b *Bench) press(id string, now float64) {
 		b.say(text, now)
 	case idUndo:
 		if what, ok := s.Undo(); ok {
-			b.say(fmt.Sprintf(w.Undone, w.Edits[what]), now)
+			b.say(fmt.Sprintf(w.Undone, b.editName(what)), now)
 		}
 	case idRedo:
 		if what, ok := s.Redo(); ok {
-			b.say(fmt.Sprintf(w.Redid, w.Edits[what]), now)
+			b.say(fmt.Sprintf(w.Redid, b.editName(what)), now)
 		}
 	case idCut:
 		b.report(s.Cut(), now, func() string { return fmt.Sprintf(w.CutDone, s.Selected().Piece, s.Selected().Piece+1) })
@@ -124,6 +130,8 @@ func (b *Bench) press(id string, now float64) {
 		b.report(s.Repeat(), now, b.saidPiece(w.Added))
 	case idDelete:
 		b.report(s.Delete(), now, func() string { return w.Deleted })
+	default:
+		b.pressStrip(id, now)
 	}
 }
 
@@ -168,7 +176,7 @@ func (b *Bench) say(text string, now float64) {
 	if text == "" {
 		return
 	}
-	b.toast = toast{text, now + toastTime}
+	b.toast = toast{text, now + max(toastTime, toastLetter*float64(len(text)))}
 	b.host.Announce(text)
 }
 
@@ -191,6 +199,8 @@ func (b *Bench) doPiece(in widget.Intent, now float64) {
 	}
 	s := b.Session
 	switch in.Act {
+	case widget.Menu:
+		b.menuPiece(at)
 	case widget.Press:
 		s.Select(at)
 	case widget.Lift:
@@ -266,6 +276,7 @@ func (b *Bench) figureLine() string {
 func (b *Bench) Opened(now float64) {
 	b.hintUntil = 0
 	b.lift = nil
+	b.stage.zoom = scene.Zoom{}
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)
 	b.settle()
 }

@@ -21,13 +21,24 @@ func (b *Bench) drawMessage(l *display.List) {
 	if text == "" {
 		return
 	}
-	const size, pad, high = theme.TextBody, 14.0, 30.0
+	size := theme.TextBody * b.plan.text
+	line, pad := size*1.3, size
 	st := b.plan.stage
-	text = b.faces.Fit(text, size, false, st.W-24-2*pad)
-	w := b.faces.Width(text, size, false) + 2*pad
-	box := display.Rect{X: st.X + (st.W-w)/2, Y: st.Y + st.H - high - 6, W: w, H: high}
-	l.FillRect(box, high/2, b.theme.Ink)
-	l.Text(display.Pt{X: box.X + pad, Y: box.Y + high/2 + 5}, size, false, b.theme.Ground, text)
+	room := min(st.W-24-2*pad, 560*b.plan.text)
+	lines := b.faces.Wrap(text, size, false, room)
+	if most := max(int((st.H-12)/line)-1, 1); len(lines) > most { // the live region has it all
+		lines = append(lines[:most-1], b.faces.Fit(strings.Join(lines[most-1:], " "), size, false, room))
+	}
+	w := 0.0
+	for _, s := range lines {
+		w = max(w, b.faces.Width(s, size, false))
+	}
+	high := line*float64(len(lines)) + 12
+	box := display.Rect{X: st.X + (st.W-w)/2 - pad, Y: st.Y + st.H - high - 6, W: w + 2*pad, H: high}
+	l.FillRect(box, min(high/2, 16), b.theme.Ink)
+	for i, s := range lines {
+		l.Text(display.Pt{X: box.X + pad, Y: box.Y + 6 + line*(float64(i)+0.76)}, size, false, b.theme.Ground, s)
+	}
 }
 
 // drawName says what the piece in hand is, and when the whole closes.
@@ -49,25 +60,40 @@ func (b *Bench) drawName(l *display.List) {
 		return t.Warn
 	}
 	r := b.plan.name
+	// Lines stand on a grid that grows with the text, and are written as large
+	// as they fit across.
 	write := func(x, y, size float64, bold bool, c color.NRGBA, text string, room float64) {
+		size = b.grow(text, size, bold, room, size*b.plan.text*1.05)
 		l.Text(display.Pt{X: x, Y: y}, size, bold, c, b.faces.Fit(text, size, bold, room))
 	}
+	k := b.plan.text
 	if b.plan.desk {
-		write(r.X, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), b.Words.PieceHeading(track.Lane.Side, sel.Piece, len(track.Legs)), r.W)
+		write(r.X, r.Y+18*k, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), b.Words.PieceHeading(track.Lane.Side, sel.Piece, len(track.Legs)), r.W)
 		size := b.shrink(name, 26, theme.TextLarge, r.W)
-		write(r.X, r.Y+52, size, true, t.Ink, name, r.W)
-		write(r.X, r.Y+80, 16, false, t.Ink, b.figureLine(), r.W)
-		write(r.X, r.Y+108, theme.TextBody, false, ink(closes), closing, r.W)
-		write(r.X, r.Y+132, theme.TextBody, false, ink(!faulty), fault, r.W)
+		write(r.X, r.Y+52*k, size, true, t.Ink, name, r.W)
+		wide := b.plan.tempo.X + b.plan.tempo.W - r.X // below the tempo
+		write(r.X, r.Y+80*k, 16, false, t.Ink, b.figureLine(), wide)
+		write(r.X, r.Y+108*k, theme.TextBody, false, ink(closes), closing, wide)
+		write(r.X, r.Y+132*k, theme.TextBody, false, ink(!faulty), fault, wide)
 		b.drawNotes(l)
 		return
 	}
+	v := min(max(r.H/headRow, 1), k)
+	twoLines := r.H >= b.plan.taller(headRow, 30)-4
+	y, high := r.Y+18*k, r.H-6 // of the first line, and what it may take
+	if twoLines {
+		y, high = r.Y+18*v, 23*v
+	} else {
+		y = r.Y + min(18*k, r.H*0.75)
+	}
 	tag := b.Words.PieceTag(track.Lane.Side, sel.Piece, len(track.Legs))
-	w := b.faces.Width(tag, theme.TextBody, true)
-	write(r.X+2, r.Y+18, theme.TextBody, true, t.Of(track.Lane.Side == engine.Left), tag, r.W)
+	small := b.grow(tag, theme.TextBody, true, r.W/3, high)
+	w := b.faces.Width(tag, small, true)
+	l.Text(display.Pt{X: r.X + 2, Y: y}, small, true, t.Of(track.Lane.Side == engine.Left), tag)
 	size := b.shrink(name, theme.TextLarge-1, theme.TextSmall, r.W-w-14)
-	write(r.X+w+10, r.Y+18, size, true, t.Ink, name, r.W-w-14)
-	if r.H < headRow-4 { // room for one line only
+	size = b.grow(name, size, true, r.W-w-14, high)
+	l.Text(display.Pt{X: r.X + w + 10, Y: y}, size, true, t.Ink, b.faces.Fit(name, size, true, r.W-w-14))
+	if !twoLines { // room for one line only
 		return
 	}
 	// One line is left: the first of what is wrong, or that all is well.
@@ -77,7 +103,10 @@ func (b *Bench) drawName(l *display.List) {
 	} else if faulty {
 		line, good = fault, false
 	}
-	write(r.X+2, r.Y+39, 13, false, ink(good), line, r.W-6)
+	if k > 1 && good {
+		line = b.shorter(closing, 13*k, r.W-6)
+	}
+	write(r.X+2, r.Y+39*v, 13, false, ink(good), line, r.W-6)
 }
 
 // shrink returns the largest size between two at which a bold text fits, the
@@ -91,40 +120,37 @@ func (b *Bench) shrink(text string, size, least, room float64) float64 {
 
 // drawNotes writes the pattern's notes where a desk has room for them.
 func (b *Bench) drawNotes(l *display.List) {
-	const size, high = 15.0, 23.0
+	size, high := 15*b.plan.text, 23*b.plan.text
 	r := b.plan.notes
-	y := r.Y + size
+	y, foot := r.Y+size, r.Y+r.H-size*0.3
+	var lines []display.Pt // where each line begins
+	var texts []string
 	for para := range strings.SplitSeq(b.Session.Pattern().Notes, "\n") {
 		for _, line := range b.faces.Wrap(para, size, false, r.W) {
-			if y+high > r.Y+r.H {
-				l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, "…")
-				return
+			if y > foot {
+				if n := len(texts); n > 0 {
+					texts[n-1] = b.faces.Fit(texts[n-1]+" …", size, false, r.W)
+				}
+				break
 			}
-			l.Text(display.Pt{X: r.X, Y: y}, size, false, b.theme.Muted, line)
+			lines, texts = append(lines, display.Pt{X: r.X, Y: y}), append(texts, line)
 			y += high
+		}
+		if y > foot {
+			break
 		}
 		y += high / 3
 	}
+	for i, at := range lines {
+		l.Text(at, size, false, b.theme.Muted, texts[i])
+	}
 }
 
-// drawStrip draws what lies under the pieces: a row for each lane with the
-// hand's letter.
+// drawStrip draws what lies under the pieces: a row for each lane.
 func (b *Bench) drawStrip(l *display.List) {
 	t := b.theme
-	for i, k := range b.Session.Tracks() {
-		row := b.plan.lanes[i]
-		left := k.Lane.Side == engine.Left
-		mid := row.Y + row.H/2
-		hue := t.Of(left)
-		at := display.Pt{X: row.X + 10, Y: mid}
-		letter := b.Words.Letter(k.Lane.Side)
-		if !left { // a disc for the right hand, a ring for the left
-			l.Disc(at, 9, display.Mix(t.Ground, hue, 0.3))
-		}
-		l.Ring(at, 9, 2, hue)
-		w := b.faces.Width(letter, theme.TextSmall, true)
-		l.Text(display.Pt{X: at.X - w/2, Y: at.Y + 4.5}, theme.TextSmall, true, t.Ink, letter)
-		track := b.stripTrack(row)
+	for i := range b.Session.Tracks() {
+		track := b.stripShown(b.plan.lanes[i])
 		l.FillRect(display.Rect{X: track.X, Y: track.Y + 2, W: track.W, H: track.H - 4}, 6, display.Mix(t.Ground, t.Hair, 0.6))
 	}
 }
@@ -155,6 +181,9 @@ func (b *Bench) drawCut(l *display.List) {
 	row := b.plan.lanes[lane]
 	track := b.stripTrack(row)
 	x := track.X + track.W*(s.Tracks()[lane].Legs[piece].Start+at.Float())/s.Round()
+	if !b.stripShown(row).Contains(display.Pt{X: x, Y: row.Y}) {
+		return
+	}
 	for y := row.Y + 3; y < row.Y+row.H-3; y += 7 {
 		l.Segment(display.Pt{X: x, Y: y}, display.Pt{X: x, Y: y + 4}, 2, b.theme.Focus)
 	}
@@ -165,7 +194,7 @@ func (b *Bench) drawPieces(l *display.List, looks *widget.Looks) {
 	var top *widget.Control
 	for i := range b.controls {
 		c := &b.controls[i]
-		if c.Kind != widget.Piece {
+		if c.Kind != widget.Piece || c.Twin {
 			continue
 		}
 		if b.lift != nil && c.Lane == b.lift.lane && c.Index == b.lift.from {
@@ -176,6 +205,7 @@ func (b *Bench) drawPieces(l *display.List, looks *widget.Looks) {
 	}
 	if b.lift == nil {
 		b.drawSeams(l)
+		b.drawSeamFocus(l, looks)
 	}
 	if top != nil {
 		raised := *top
@@ -196,6 +226,9 @@ func (b *Bench) drawPlayhead(l *display.List) {
 		_, piece, u := k.Locate(s.Beat())
 		g := &k.Legs[piece]
 		x := track.X + track.W*(g.Start+u*g.Span)/s.Round()
+		if seen := b.stripShown(row); x < seen.X-0.5 || x > seen.X+seen.W+0.5 {
+			continue
+		}
 		l.Segment(display.Pt{X: x, Y: row.Y - 2}, display.Pt{X: x, Y: row.Y + row.H + 1}, 4, b.theme.Ground)
 		l.Segment(display.Pt{X: x, Y: row.Y - 2}, display.Pt{X: x, Y: row.Y + row.H + 1}, 2, b.theme.Ink)
 	}

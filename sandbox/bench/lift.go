@@ -9,6 +9,7 @@ import (
 type lift struct {
 	lane, from, to int
 	x              float64 // of its left edge
+	cut            float64 // how much of it lies left of what is seen
 }
 
 // order returns the order in which a lane's pieces are shown.
@@ -32,8 +33,8 @@ func (b *Bench) carryTo(x float64) {
 	t := b.Session.Tracks()[k.lane]
 	track := b.stripTrack(b.plan.lanes[k.lane])
 	perBeat := track.W / b.Session.Round()
-	k.x = x
-	middle := x + t.Legs[k.from].Span*perBeat/2
+	k.x = x - k.cut
+	middle := k.x + t.Legs[k.from].Span*perBeat/2
 	k.to = 0
 	at := track.X
 	for i := range t.Legs {
@@ -51,5 +52,7 @@ func (b *Bench) carryTo(x float64) {
 // lifted takes a piece off its place; it is then the piece in hand.
 func (b *Bench) lifted(lane, i int) {
 	b.Session.Select(session.Select{Lane: lane, Piece: i})
-	b.lift = &lift{lane: lane, from: i, to: i}
+	row := b.plan.lanes[lane]
+	at := b.stripTrack(row).X + b.Session.Tracks()[lane].Legs[i].Start*b.perBeat()
+	b.lift = &lift{lane: lane, from: i, to: i, x: at, cut: max(b.stripShown(row).X-at, 0)}
 }

@@ -12,7 +12,11 @@ import (
 // a desk seen from afar.
 type plan struct {
 	zoom      float64
+	text      float64 // how many times the usual size text may be
+	lone      bool    // the first slider has no place
+	roomy     bool    // all rows have their height, the stage enough
 	desk      bool
+	side      bool // lies on its side
 	stage     display.Rect
 	name      display.Rect // what the piece in hand is, and when the whole closes
 	tempo     display.Rect // the tempo, that can be typed
@@ -42,10 +46,27 @@ const (
 	deskHeight = 900
 	mostZoom   = 1.5
 	valueWidth = 72 // of a value that can be typed
+	mostText   = 2
+	leastStage = 150 // an upright stage's height beside large text
 )
 
+// newPlan finds the largest text, up to what is wanted, that leaves the stage
+// room; where a small phone cannot have both large text and two sliders, the
+// first slider goes.
 func newPlan(f Frame, lanes int) plan {
-	p := plan{zoom: 1}
+	want := min(max(f.Text, 1), mostText)
+	for text := want; ; text = max(text-0.1, 1) {
+		for _, lone := range []bool{false, true} {
+			p := plan{zoom: 1, text: text, lone: lone && text > 1}
+			p.layOut(f, lanes)
+			if text == 1 || p.roomy {
+				return p
+			}
+		}
+	}
+}
+
+func (p *plan) layOut(f Frame, lanes int) {
 	desk := f.W >= phoneWidth && f.H >= sideHeight
 	if desk {
 		p.zoom = min(max(min(f.W/deskWidth, f.H/deskHeight), 1), mostZoom)
@@ -60,7 +81,6 @@ func newPlan(f Frame, lanes int) plan {
 	default:
 		p.planUpright(all, lanes)
 	}
-	return p
 }
 
 // row cuts a row off the lower edge, with the gap above it.
@@ -74,22 +94,32 @@ func row(r *display.Rect, h float64) display.Rect {
 // planUpright gives one thumb everything: what is used most lies lowest.
 func (p *plan) planUpright(all display.Rect, lanes int) {
 	body := display.Rect{X: all.X + edge, Y: all.Y, W: all.W - 2*edge, H: all.H - edge}
-	second := row(&body, propRow)
-	p.sliders = []display.Rect{row(&body, sliderRow), second}
-	p.actions = row(&body, actionRow)
+	p.sliders = []display.Rect{row(&body, propRow)}
+	if !p.lone {
+		p.sliders = []display.Rect{row(&body, p.taller(sliderRow, 4)), p.sliders[0]}
+	}
+	actions := p.taller(actionRow, 8)
+	if p.text > foldActions {
+		actions = 2*actions + actionGap
+	}
+	p.actions = row(&body, actions)
 	p.strip(&body, lanes)
-	p.transport = row(&body, theme.Finger)
-	p.heading(row(&body, headRow))
+	p.transport = row(&body, p.taller(theme.Finger, 26))
+	p.heading(row(&body, p.taller(headRow, 30)))
 	p.stage = display.Rect{X: all.X, Y: all.Y, W: all.W, H: body.Y + body.H - all.Y}
+	p.roomy = p.stage.H >= leastStage
 }
 
 // planSide puts the stage at the left, as square as the height allows.
 func (p *plan) planSide(all display.Rect, lanes int) {
+	p.side = true
 	side := min(all.H, all.W*0.4)
 	stage, rest := all.CutLeft(side)
 	p.stage = stage
 	body := display.Rect{X: rest.X + edge, Y: rest.Y + 2, W: rest.W - 2*edge, H: rest.H - 2 - edge/2}
-	if lanes == 1 { // room for two long sliders
+	if p.lone {
+		p.sliders = []display.Rect{row(&body, theme.Finger)}
+	} else if lanes == 1 { // room for two long sliders
 		second := row(&body, theme.Finger)
 		p.sliders = []display.Rect{row(&body, theme.Finger), second}
 	} else {
@@ -101,6 +131,7 @@ func (p *plan) planSide(all display.Rect, lanes int) {
 	p.strip(&body, lanes)
 	p.transport = row(&body, theme.Finger)
 	p.heading(body)
+	p.roomy = p.lone || p.text <= foldActions
 }
 
 // planDesk has the strip along the foot, a tool row over it, and what is
@@ -109,7 +140,7 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 	p.desk = true
 	body := display.Rect{X: all.X + 2*edge, Y: all.Y, W: all.W - 4*edge, H: all.H - 2*edge}
 	p.strip(&body, lanes)
-	tools := row(&body, deskTool)
+	tools := row(&body, p.taller(deskTool, 16))
 	const transport = 480
 	p.transport, p.actions = tools.CutLeft(transport)
 	_, p.actions = p.actions.CutLeft(3 * edge)
@@ -117,11 +148,13 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 	panel, stage := display.Rect{X: all.X, Y: body.Y, W: all.W - 2*edge, H: body.H}.CutRight(deskPanel)
 	p.stage = stage
 	panel = display.Rect{X: panel.X + 3*edge, Y: panel.Y + 2*edge, W: panel.W - 3*edge, H: panel.H - 2*edge}
-	head, panel := panel.CutTop(144)
+	head, panel := panel.CutTop(deskHead * p.text)
 	p.heading(head)
 	_, panel = panel.CutTop(2 * edge)
+	p.roomy = true
 	for _, h := range []float64{sliderRow, propRow + 4, sliderRow, sliderRow} {
 		var r display.Rect
+		p.roomy = p.roomy && panel.H >= h
 		r, panel = panel.CutTop(h)
 		p.sliders = append(p.sliders, r)
 		_, panel = panel.CutTop(edge)
@@ -133,16 +166,16 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 func (p *plan) strip(body *display.Rect, lanes int) {
 	p.lanes = make([]display.Rect, lanes)
 	for i := lanes - 1; i >= 0; i-- {
-		r, rest := body.CutBottom(laneRow)
+		r, rest := body.CutBottom(p.laneHeight())
 		*body = rest
 		p.lanes[i] = r
 	}
-	p.ruler = row(body, rulerRow)
+	p.ruler = row(body, p.rulerHeight())
 }
 
 func (p *plan) heading(r display.Rect) {
-	p.tempo, p.name = r.CutRight(valueWidth)
-	p.tempo.H = min(p.tempo.H, headRow)
+	p.tempo, p.name = r.CutRight(p.taller(valueWidth, 34))
+	p.tempo.H = min(p.tempo.H, p.taller(headRow, 26))
 }
 
 // spread lays n buttons in r side by side, widths in the given shares.

@@ -15,14 +15,18 @@ func (b *Bench) drawSeams(l *display.List) {
 	for lane, seams := range b.Session.Seams() {
 		t := b.Session.Tracks()[lane]
 		row := b.plan.lanes[lane]
-		track := b.stripTrack(row)
+		track, seen := b.stripTrack(row), b.stripShown(row)
 		perBeat := track.W / b.Session.Round()
 		for _, s := range seams {
 			g := &t.Legs[s.After]
 			if g.Span*perBeat < narrowPiece && s.Verdict == seam.Smooth {
 				continue
 			}
-			b.seamMark(l, display.Pt{X: track.X + (g.Start+g.Span)*perBeat, Y: row.Y + row.H/2}, s.Verdict)
+			x := track.X + (g.Start+g.Span)*perBeat
+			if x < seen.X || x > seen.X+seen.W+1 {
+				continue
+			}
+			b.seamMark(l, display.Pt{X: x, Y: row.Y + row.H/2}, s.Verdict)
 		}
 	}
 }

@@ -10,6 +10,7 @@ type Memory struct {
 	Said    []string
 	Asked   []bench.Question
 	Offered []bench.Choice
+	Sheets  []bench.Sheet
 	Changes int
 }
 
@@ -21,6 +22,9 @@ func (m *Memory) Ask(q bench.Question) { m.Asked = append(m.Asked, q) }
 
 // Choose remembers a list.
 func (m *Memory) Choose(c bench.Choice) { m.Offered = append(m.Offered, c) }
+
+// ShowSheet remembers what was to be read.
+func (m *Memory) ShowSheet(s bench.Sheet) { m.Sheets = append(m.Sheets, s) }
 
 // Changed counts complete edits.
 func (m *Memory) Changed() { m.Changes++ }

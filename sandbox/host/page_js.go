@@ -41,6 +41,15 @@ func (p *Page) Choose(c bench.Choice) {
 	p.script.Call("choose", map[string]any{"id": c.ID, "label": c.Label, "options": options})
 }
 
+// ShowSheet opens something to be read.
+func (p *Page) ShowSheet(s bench.Sheet) {
+	var lines []any
+	for _, l := range s.Lines {
+		lines = append(lines, map[string]any{"name": l.Name, "text": l.Text})
+	}
+	p.script.Call("showSheet", map[string]any{"title": s.Title, "lead": s.Lead, "text": s.Text, "lines": lines})
+}
+
 // Changed says that an edit is complete.
 func (p *Page) Changed() {
 	if p.OnChange != nil {
@@ -86,6 +95,9 @@ func (p *Page) Kept() string { return p.script.Call("kept").String() }
 // Keep stores a text in the browser and reports whether it could.
 func (p *Page) Keep(text string) bool { return p.script.Call("keep", text).Bool() }
 
+// SetAside keeps stored work that cannot be read where no edit overwrites it.
+func (p *Page) SetAside() { p.script.Call("setAside") }
+
 // WakeAfter schedules a frame in some milliseconds.
 func (p *Page) WakeAfter(ms float64) { p.script.Call("wakeAfter", ms) }
 
@@ -99,6 +111,7 @@ func (p *Page) Fail(text string) { p.script.Call("fail", text) }
 type Frame struct {
 	W, H                     float64
 	Top, Right, Bottom, Left float64
+	Text                     float64 // how much larger than usual text is wanted
 	Night, Still, First      bool
 }
 

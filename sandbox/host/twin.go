@@ -12,7 +12,7 @@ import (
 // at the control's place.
 type Twin struct {
 	ID       string     `json:"id"`
-	Kind     string     `json:"kind"` // button | toggle | slider | piece
+	Kind     string     `json:"kind"` // button | toggle | slider | piece | seam
 	Label    string     `json:"label"`
 	Rect     [4]float64 `json:"rect"` // CSS pixels: x, y, width, height
 	Value    float64    `json:"value"`
@@ -33,7 +33,7 @@ type Twin struct {
 const pieceWindow = 24
 
 var kinds = map[widget.Kind]string{
-	widget.Button: "button", widget.Toggle: "toggle", widget.Slider: "slider", widget.Ruler: "slider", widget.Piece: "piece",
+	widget.Button: "button", widget.Toggle: "toggle", widget.Slider: "slider", widget.Ruler: "slider", widget.Piece: "piece", widget.Edge: "seam",
 }
 
 // Twins returns the twins of controls whose places are in bench pixels of
@@ -47,7 +47,7 @@ func Twins(controls []widget.Control, zoom float64) []Twin {
 	}
 	out := make([]Twin, 0, len(controls))
 	for _, c := range controls {
-		if c.Kind == widget.Piece && abs(c.Index-chosen[c.Lane]) > pieceWindow {
+		if (c.Kind == widget.Piece || c.Kind == widget.Edge) && abs(c.Index-chosen[c.Lane]) > pieceWindow {
 			continue
 		}
 		label := c.Label

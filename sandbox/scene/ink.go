@@ -120,7 +120,7 @@ func (st *Stage) draw(l *display.List, s *session.Session, c course) {
 
 // ticksPerTurn is how close an antispin stroke's ticks stand, by the turns of
 // arm and prop together.
-const ticksPerTurn = 9
+const ticksPerTurn = 13
 
 // coreShare is how much of a double stroke's width lies between its lines.
 const coreShare = 0.38

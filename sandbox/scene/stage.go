@@ -22,6 +22,7 @@ type Stage struct {
 	Words *words.Table
 	View  View
 	Area  display.Rect
+	Text  float64 // how many times the usual size letters are; 0 is 1
 	Options
 }
 
@@ -30,25 +31,39 @@ func (st *Stage) Draw(l *display.List, s *session.Session) {
 	sel := s.Selected()
 	st.performer(l, s)
 	if !st.HideHandPath {
-		for _, t := range s.Tracks() {
+		for _, t := range seen(s) {
 			st.handPath(l, t)
 		}
 	}
-	if !st.HideWhole {
+	whole := !st.HideWhole && !s.Hidden(sel.Lane)
+	if whole {
 		st.whole(l, s, sel)
 	}
 	for lane := range s.Tracks() {
-		st.trail(l, lane, s)
+		if !s.Hidden(lane) {
+			st.trail(l, lane, s)
+		}
 	}
-	if !st.HideWhole {
+	if whole {
 		st.slice(l, s, sel)
 	}
-	for _, t := range s.Tracks() {
+	for _, t := range seen(s) {
 		st.arms(l, t, s)
 	}
-	for _, t := range s.Tracks() {
+	for _, t := range seen(s) {
 		st.ends(l, t, s)
 	}
+}
+
+// seen returns the lanes that are not hidden.
+func seen(s *session.Session) []*engine.Track {
+	var out []*engine.Track
+	for i, t := range s.Tracks() {
+		if !s.Hidden(i) {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 func (st *Stage) ink(t *engine.Track) color.NRGBA { return st.Theme.Of(t.Lane.Side == engine.Left) }
@@ -173,13 +188,15 @@ func (st *Stage) ends(l *display.List, t *engine.Track, s *session.Session) {
 	letter := st.Words.Letter(t.Lane.Side)
 	// The letter stands beside the hand, across the tether, left and right on
 	// sides of their own.
-	beside := display.Pt{X: 17}
+	size := 12 * max(st.Text, 1)
+	away := 11 + size/2
+	beside := display.Pt{X: away}
 	if d := hand.Sub(head); d.Len() > 0 {
-		beside = display.Pt{X: d.Y, Y: -d.X}.Scale(17 / d.Len())
+		beside = display.Pt{X: d.Y, Y: -d.X}.Scale(away / d.Len())
 	}
 	if (t.Lane.Side == engine.Left) != v.Mirror {
 		beside = beside.Scale(-1)
 	}
-	w := st.Faces.Width(letter, 12, true)
-	l.Text(hand.Add(beside).Add(display.Pt{X: -w / 2, Y: 4}), 12, true, th.Ink, letter)
+	w := st.Faces.Width(letter, size, true)
+	l.Text(hand.Add(beside).Add(display.Pt{X: -w / 2, Y: size / 3}), size, true, th.Ink, letter)
 }

@@ -24,6 +24,7 @@ type Session struct {
 	undo    []moment
 	redo    []moment
 	held    *moment // before the drag that is going on
+	holds   int     // how many hands drag
 	rev     int
 
 	tracks  []*engine.Track
@@ -35,7 +36,9 @@ type Session struct {
 	Speed   float64 // share of the tempo at which it plays, > 0
 	Loop    Loop
 	Steps   Steps
-	Mirror  bool // the stage shows what a mirror would
+	Mirror  bool           // the stage shows what a mirror would
+	hidden  [2]bool        // sides left out of the picture
+	clip    []engine.Piece // what Paste puts in
 }
 
 // moment is what undo brings back, and the edit that led away from it.
@@ -201,7 +204,7 @@ func (s *Session) edit(what What, p engine.Pattern, sel Select) error {
 	if err := presets.Validate(p); err != nil {
 		return errors.Join(ErrUnwritable, err)
 	}
-	s.Release()
+	s.letGo()
 	s.undo = append(s.undo, s.now(what))
 	s.redo = nil
 	s.show(moment{pattern: p, sel: sel})
@@ -230,7 +233,7 @@ func (s *Session) Undo() (what What, ok bool) { return s.back(&s.undo, &s.redo) 
 func (s *Session) Redo() (what What, ok bool) { return s.back(&s.redo, &s.undo) }
 
 func (s *Session) back(from, to *[]moment) (What, bool) {
-	s.Release()
+	s.letGo()
 	n := len(*from)
 	if n == 0 {
 		return 0, false
@@ -242,12 +245,19 @@ func (s *Session) back(from, to *[]moment) (What, bool) {
 	return m.left, true
 }
 
-// Hold begins a drag: until Release, Try shows changes without piling them
-// up for undo.
+// Hold begins a drag: until its Release, Try shows changes without piling
+// them up for undo. Several hands may drag at once; what they do from the first
+// Hold to the last Release is one.
 func (s *Session) Hold() {
-	s.Release()
-	m := s.now(Dialled)
-	s.held = &m
+	s.holds++
+	s.hold()
+}
+
+func (s *Session) hold() {
+	if s.held == nil {
+		m := s.now(Dialled)
+		s.held = &m
+	}
 }
 
 // Try shows a change of the piece in hand while it is held; outside a drag
@@ -269,15 +279,23 @@ func (s *Session) TryPattern(change func(engine.Pattern) engine.Pattern) error {
 	if p.Equal(s.pattern) {
 		return nil
 	}
-	if s.held == nil {
+	if s.holds == 0 {
 		return s.edit(Dialled, p, sel)
 	}
+	s.hold() // anew, if another edit has come between
 	s.show(moment{pattern: p, sel: sel})
 	return nil
 }
 
 // Release ends a drag; all of it is undone at once.
 func (s *Session) Release() {
+	if s.holds = max(s.holds-1, 0); s.holds == 0 {
+		s.letGo()
+	}
+}
+
+// letGo makes what has been dragged so far one step to undo.
+func (s *Session) letGo() {
 	if s.held == nil {
 		return
 	}

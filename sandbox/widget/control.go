@@ -21,6 +21,7 @@ const (
 	Slider             // a value between two ends
 	Ruler              // the playhead's slider, along the strip
 	Piece              // a piece on the strip: chosen by a tap, carried by a drag
+	Edge               // where two pieces meet: told of by a tap, moved by a drag
 )
 
 // Control is one control as it is now.
@@ -44,11 +45,13 @@ type Control struct {
 	Disabled bool
 	Quiet    bool // a button that reads as a label
 	Faint    bool // drawn as if off, but a press says why
+	Twin     bool // for its twin alone: not drawn, and no pointer takes it
 	Lane     int
 	Index    int
 	Marks    []float64    // ruler: labelled values
 	Rule     display.Rect // slider: where the pictures of its whole values stand
 	Pictures []Picture    // of a slider's whole values, or of what a piece is
+	Scale    float64      // of its letters, as Even finds it; 0 is 1
 	Hue      color.NRGBA  // of the picture that is chosen
 }
 
@@ -61,7 +64,7 @@ type Picture struct {
 
 // Hit returns where the control is touched: at least a finger's size.
 func (c *Control) Hit() display.Rect {
-	if c.Kind == Piece {
+	if c.Kind == Piece || c.Kind == Edge {
 		return c.Rect // neighbours share their edges
 	}
 	return c.Rect.AtLeast(theme.Finger, theme.Finger)

@@ -16,10 +16,15 @@ type Looks struct {
 	Pressed func(id string) bool
 	// Focus is the control whose twin has the keyboard, empty for none.
 	Focus string
+	// Text is how many times the usual size text is wanted, 1 to 2; 0 is 1.
+	Text float64
 }
 
 // Draw adds a control to l.
 func (k *Looks) Draw(l *display.List, c *Control) {
+	if c.Twin {
+		return
+	}
 	switch c.Kind {
 	case Slider:
 		k.slider(l, c)
@@ -27,6 +32,7 @@ func (k *Looks) Draw(l *display.List, c *Control) {
 		k.ruler(l, c)
 	case Piece:
 		k.piece(l, c)
+	case Edge: // its mark is the seam's
 	default:
 		k.button(l, c)
 	}
@@ -54,26 +60,7 @@ func (k *Looks) button(l *display.List, c *Control) {
 	if !c.Quiet {
 		l.StrokeRect(r, theme.Corner, 1.25, edge)
 	}
-	mid := r.Centre()
-	switch {
-	case c.Icon != NoIcon && c.Caption != "":
-		drawIcon(l, c.Icon, display.Pt{X: mid.X, Y: r.Y + r.H*0.36}, min(18, r.H*0.42), ink)
-		k.centred(l, c.Caption, theme.TextSmall, false, display.Pt{X: mid.X, Y: r.Y + r.H - 7}, r.W-2, ink)
-	case c.Icon != NoIcon:
-		drawIcon(l, c.Icon, mid, 20, ink)
-	case c.Quiet:
-		// A label that leads elsewhere: a small wedge says so.
-		k.centred(l, c.Caption, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 2}, r.W-4, ink)
-		l.Poly(t.Muted, display.Pt{X: mid.X - 5, Y: mid.Y + 9}, display.Pt{X: mid.X + 5, Y: mid.Y + 9}, display.Pt{X: mid.X, Y: mid.Y + 14})
-	case c.Text != "" && c.Caption == "":
-		k.centred(l, c.Text, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 5}, r.W-6, ink)
-	case c.Text != "":
-		// A value that can be typed: its name above it.
-		k.centred(l, c.Caption, theme.TextSmall, false, display.Pt{X: mid.X, Y: mid.Y - 4}, r.W-4, t.Muted)
-		k.centred(l, c.Text, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 13}, r.W-4, ink)
-	default:
-		k.centred(l, c.Caption, theme.TextBody, true, display.Pt{X: mid.X, Y: mid.Y + 5}, r.W-4, ink)
-	}
+	k.words(l, c, r, ink)
 }
 
 // centred writes one line about the middle of base.
@@ -145,33 +132,42 @@ func drawCurve(l *display.List, curve []display.Pt, at display.Pt, half, width f
 	}
 }
 
-// ruler draws beats and the playhead's grip.
+// ruler draws beats and the playhead's grip, where the ruler can be seen: its
+// track may reach beyond it at both ends.
 func (k *Looks) ruler(l *display.List, c *Control) {
 	t := k.Theme
 	base := c.Rect.Y + c.Rect.H - 4
-	room := c.Track.W / max(float64(len(c.Marks)-1), 1)
+	seen := display.Rect{X: max(c.Track.X, c.Rect.X), Y: c.Track.Y, H: c.Track.H}
+	seen.W = min(c.Track.X+c.Track.W, c.Rect.X+c.Rect.W) - seen.X
+	inside := func(x float64) bool { return x >= seen.X-0.5 && x <= seen.X+seen.W+0.5 }
+	room := c.Track.W / max(c.Max-c.Min, 1e-9)
 	every := 1
-	for room*float64(every) < 22 {
+	for room*float64(every) < 22 && every < 1<<20 {
 		every *= 2
 	}
 	for i, v := range c.Marks {
 		x := c.At(v)
+		if !inside(x) {
+			continue
+		}
 		h := 5.0
 		if i%every == 0 {
 			h = 9
 			s := trim(v)
-			if x < c.Track.X+c.Track.W-4 || c.Track.W < 60 || i == 0 {
-				l.Text(display.Pt{X: x + 4, Y: base - 7}, theme.TextSmall, false, t.Muted, s)
+			if x < seen.X+seen.W-4 || seen.W < 60 || i == 0 {
+				size := k.Grown(s, theme.TextSmall, false, room*float64(every)-8, c.Rect.H-18)
+				l.Text(display.Pt{X: x + 4, Y: base - 7}, size, false, t.Muted, s)
 			}
 		}
-		if room*float64(every) >= 22 && (room >= 5 || i%every == 0) {
+		if room >= 5 || i%every == 0 {
 			l.Segment(display.Pt{X: x, Y: base - h}, display.Pt{X: x, Y: base}, 1, t.Edge)
 		}
 	}
-	l.Segment(display.Pt{X: c.Track.X, Y: base}, display.Pt{X: c.Track.X + c.Track.W, Y: base}, 1, t.Edge)
-	x := c.At(c.Value)
-	top := c.Rect.Y + 4
-	l.Poly(t.Ink, display.Pt{X: x - 8, Y: top}, display.Pt{X: x + 8, Y: top}, display.Pt{X: x + 8, Y: top + 9}, display.Pt{X: x, Y: top + 18}, display.Pt{X: x - 8, Y: top + 9})
+	l.Segment(display.Pt{X: seen.X, Y: base}, display.Pt{X: seen.X + seen.W, Y: base}, 1, t.Edge)
+	if x := c.At(c.Value); inside(x) {
+		top := c.Rect.Y + 4
+		l.Poly(t.Ink, display.Pt{X: x - 8, Y: top}, display.Pt{X: x + 8, Y: top}, display.Pt{X: x + 8, Y: top + 9}, display.Pt{X: x, Y: top + 18}, display.Pt{X: x - 8, Y: top + 9})
+	}
 }
 
 // piece draws a piece of a lane: a block with the hand's colour at its foot.
@@ -207,8 +203,8 @@ func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color
 	if len(c.Pictures) == 0 {
 		return
 	}
-	size := theme.TextSmall
 	room := r.W - 2*pad - 2*half - gap
+	size := k.Grown(c.Caption, theme.TextSmall, c.On, room, r.H-14)
 	name := ""
 	if room >= leastName {
 		name = k.Faces.Fit(c.Caption, size, c.On, room)
@@ -219,5 +215,5 @@ func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color
 	}
 	x := r.X + (r.W-wide-2*half)/2
 	drawCurve(l, c.Pictures[0].Curve, display.Pt{X: x + half, Y: mid}, min(half, r.W/2-2), 1.25, ink)
-	l.Text(display.Pt{X: x + 2*half + gap, Y: mid + 4}, size, c.On, ink, name)
+	l.Text(display.Pt{X: x + 2*half + gap, Y: mid + size/3}, size, c.On, ink, name)
 }

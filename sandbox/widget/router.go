@@ -35,10 +35,12 @@ const (
 	Hold               // a slider is taken hold of
 	Set                // to Value
 	Release            // a slider is let go
+	Reset              // a slider was tapped twice: back to its start value
 	Lift               // a piece leaves its place
 	Carry              // a lifted piece is over Value (pixels from the left)
 	Drop               // a lifted piece is put down at Value
 	PutBack            // a lifted piece goes back to its place
+	Menu               // a piece is pressed for long: what can be done with it
 )
 
 // Intent is an act on a control.
@@ -48,12 +50,20 @@ type Intent struct {
 	Value float64
 }
 
+// LongPress is how long, in milliseconds, a piece is pressed to be asked what
+// can be done with it.
+const LongPress = 450
+
 // How far, in pixels, a finger may stray and still tap; and how near a
 // slider's knob it must come down to move the knob without a jump.
 const (
 	tapSlop  = 8
 	knobGrab = 26
 )
+
+// doubleTap is how soon after one tap, in milliseconds from down to down, a
+// second makes a double tap.
+const doubleTap = 400
 
 // grab is a pointer that a control has captured.
 type grab struct {
@@ -63,6 +73,7 @@ type grab struct {
 	start   display.Pt
 	offset  float64 // of the finger from the knob or the piece's left edge
 	moved   bool
+	time    float64
 	sent    float64
 }
 
@@ -70,6 +81,7 @@ type grab struct {
 // Several fingers work several controls at once.
 type Router struct {
 	grabs []grab
+	last  grab // the slider tapped last
 }
 
 // Grabbed reports whether a pointer holds the control, and whether it is
@@ -120,7 +132,7 @@ func (r *Router) down(dst []Intent, ev Pointer, controls []Control) ([]Intent, b
 	if held, _ := r.Grabbed(c.ID); held || c.Disabled {
 		return dst, true // a second finger on one control does nothing
 	}
-	g := grab{pointer: ev.ID, id: c.ID, kind: c.Kind, start: ev.At, sent: c.Value}
+	g := grab{pointer: ev.ID, id: c.ID, kind: c.Kind, start: ev.At, time: ev.Time, sent: c.Value}
 	switch c.Kind {
 	case Slider, Ruler:
 		dst = append(dst, Intent{ID: c.ID, Act: Hold})
@@ -141,6 +153,8 @@ func (r *Router) down(dst []Intent, ev Pointer, controls []Control) ([]Intent, b
 		}
 	case Piece:
 		g.offset = ev.At.X - c.Rect.X
+	case Edge:
+		g.offset = ev.At.X - c.Track.X // where the pieces meet
 	}
 	r.grabs = append(r.grabs, g)
 	return dst, true
@@ -150,12 +164,12 @@ func (r *Router) down(dst []Intent, ev Pointer, controls []Control) ([]Intent, b
 // whose finger-sized surroundings reach it.
 func under(p display.Pt, controls []Control) *Control {
 	for i := len(controls) - 1; i >= 0; i-- {
-		if controls[i].Rect.Contains(p) {
+		if controls[i].Rect.Contains(p) && !controls[i].Twin {
 			return &controls[i]
 		}
 	}
 	for i := len(controls) - 1; i >= 0; i-- {
-		if controls[i].Hit().Contains(p) {
+		if controls[i].Hit().Contains(p) && !controls[i].Twin {
 			return &controls[i]
 		}
 	}
@@ -192,6 +206,14 @@ func (r *Router) move(dst []Intent, g *grab, ev Pointer, controls []Control) []I
 		if g.moved {
 			dst = append(dst, Intent{ID: g.id, Act: Carry, Value: ev.At.X - g.offset})
 		}
+	case Edge:
+		if far && !g.moved {
+			g.moved = true
+			dst = append(dst, Intent{ID: g.id, Act: Hold})
+		}
+		if g.moved {
+			dst = append(dst, Intent{ID: g.id, Act: Carry, Value: ev.At.X - g.offset})
+		}
 	default:
 		g.moved = !c.Hit().Contains(ev.At)
 	}
@@ -205,14 +227,54 @@ func (r *Router) end(dst []Intent, i int, ev Pointer, controls []Control) []Inte
 	g := r.grabs[i]
 	r.grabs = slices.Delete(r.grabs, i, i+1)
 	switch {
-	case g.kind == Slider || g.kind == Ruler:
-		return append(dst, Intent{ID: g.id, Act: Release})
+	case g.kind == Slider || g.kind == Ruler || g.kind == Edge && g.moved:
+		return r.release(dst, g, ev)
 	case g.kind == Piece && g.moved && ev.Phase == Up:
 		return append(dst, Intent{ID: g.id, Act: Drop, Value: ev.At.X - g.offset})
 	case g.kind == Piece && g.moved:
 		return append(dst, Intent{ID: g.id, Act: PutBack})
+	case g.kind == Piece && ev.Phase == Up && ev.Time-g.time >= LongPress:
+		return append(dst, Intent{ID: g.id, Act: Menu})
 	case ev.Phase == Up && !g.moved:
 		return append(dst, Intent{ID: g.id, Act: Press})
+	}
+	return dst
+}
+
+// Waited says that the pointer on a control has stayed for LongPress, as no
+// event tells that nothing happens. It appends what that means to dst.
+func (r *Router) Waited(dst []Intent, id string) []Intent {
+	for i := range r.grabs {
+		if g := r.grabs[i]; g.id == id && g.kind == Piece && !g.moved {
+			r.grabs = slices.Delete(r.grabs, i, i+1) // its end means nothing any more
+			return append(dst, Intent{ID: id, Act: Menu})
+		}
+	}
+	return dst
+}
+
+// Drop lets go of every pointer that holds one of the controls, as if the
+// system had taken it; its end will mean nothing.
+func (r *Router) Drop(dst []Intent, held func(id string) bool, controls []Control) []Intent {
+	for i := len(r.grabs) - 1; i >= 0; i-- {
+		if g := r.grabs[i]; held(g.id) {
+			dst = r.end(dst, i, Pointer{ID: g.pointer, Phase: Cancel, At: g.start}, controls)
+		}
+	}
+	return dst
+}
+
+// release lets a slider go; its second tap in a row resets it.
+func (r *Router) release(dst []Intent, g grab, ev Pointer) []Intent {
+	dst = append(dst, Intent{ID: g.id, Act: Release})
+	tap := g.kind == Slider && ev.Phase == Up && ev.At.Sub(g.start).Len() <= tapSlop
+	if tap && r.last.id == g.id && g.time-r.last.time <= doubleTap && g.start.Sub(r.last.start).Len() <= knobGrab {
+		r.last = grab{}
+		return append(dst, Intent{ID: g.id, Act: Reset})
+	}
+	r.last = grab{}
+	if tap {
+		r.last = g
 	}
 	return dst
 }

@@ -8,7 +8,7 @@ type Dial struct{ Label, Short, Reads string }
 type Dials struct {
 	Arm, Prop, Cycles, Length, Radius, Tilt Dial
 	CentreX, CentreY, ArmStart, PropStart   Dial
-	From, To, Tether, Tempo                 Dial
+	From, To, Tether, Tempo, Turn, Scale    Dial
 	Swap                                    string // %s: a dial's label
 	SwapTitle                               string
 	PathTitle, LawTitle                     string
@@ -32,6 +32,8 @@ var englishDials = Dials{
 	To:        Dial{"Kept to", "To", "%s of the stroke"},
 	Tether:    Dial{"Tether, hand to head", "Tether", "%s m"},
 	Tempo:     Dial{"Tempo", "Tempo", "%s beats a minute"},
+	Turn:      Dial{"Turn the whole: arm angle at the start", "Turn", "%s°"},
+	Scale:     Dial{"Size of the whole: tether", "Size", "%s m"},
 	Swap:      "%s: show another slider here",
 	SwapTitle: "Which slider stands here?",
 	PathTitle: "Hand path",

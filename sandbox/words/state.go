@@ -5,7 +5,8 @@ package words
 type State struct {
 	HintAgain                   string
 	Returned                    string
-	StoppedUnkept               string
+	StoppedUnkept, LostAgain    string
+	NoScript                    string
 	KeptTitle, KeptHere, Unkept string
 	Aside, SaveAside            string
 	AsideName                   string // of the file, without its ending
@@ -16,6 +17,8 @@ var englishState = State{
 	Returned:  "The graphics were lost and have been started anew. Your work is as it was.",
 	StoppedUnkept: "The bench has stopped. This browser keeps nothing for this page, so only what you saved as a file is safe; " +
 		"in this tab, loading the page again may bring the rest back.",
+	LostAgain: "This browser keeps losing its graphics. Close other pages that draw much, or turn graphics acceleration on in its settings, and try again. Your work is as it was.",
+	NoScript:  "The bench is a program in this page. This browser has scripts turned off; turn them on for this page to use it.",
 	KeptTitle: "Where your work is",
 	KeptHere:  "Each edit is kept in this browser. Save gives you a file of your own.",
 	Unkept:    "This browser keeps nothing for this page, so save your work as a file before you close this tab.",

@@ -13,14 +13,13 @@ import (
 type Strip struct {
 	// Hands.
 	AddHand, HandsOf, AddLabel, AnewLabel string        // %s: a side; a side and a timing
-	Timings                               [5]TitledText // as session.Timing counts; %[1]s: the new side, %[2]s: the other
-	HideHand, ShowHand                    TitledText    // %s: a side
+	Timings                               [5]TitledText // as session.Timing counts
+	HideHand                              TitledText    // %s: a side
 	SoloHand, BothHands, TakeHand         TitledText    // %s: a side
 	HandAdded, HandTaken                  string        // %s: a side
 	HandHidden, HandShown, HandSolo       string        // %s: a side
 	HiddenTag                             string        // follows a label
 	Edits                                 [9]string     // as session counts from session.DidAddHand
-	PieceTitle                            string        // %s: which piece
 	Copy, CutOut, Paste, PlaceHere, Carry TitledText    // of a piece
 	CopyNothing                           string        // nothing to paste
 	Copied, CutOutDone, Pasted            string        // %d: a piece
@@ -57,20 +56,19 @@ type JoinLabels struct {
 
 var englishStrip = Strip{
 	AddHand:   "Add the %s hand",
-	HandsOf:   "Hands: %s",
+	HandsOf:   "%s hand",
 	AddLabel:  "Add the %s hand: %s",
 	AnewLabel: "The %s hand anew: %s",
 	Timings: [5]TitledText{
 		{"together, same direction", "A copy. Both props turn the same way and point the same way all the time."},
 		{"split, same direction", "A copy turned by half a turn. Both props turn the same way, one always opposite the other: one up, one down."},
-		{"quarter, same direction", "A copy turned by a quarter turn. Both props turn the same way, the %[1]s one a quarter ahead."},
+		{"quarter, same direction", "A copy turned by a quarter turn. Both props turn the same way, always a quarter turn apart."},
 		{"together, opposite", "The mirror image. The props turn opposite ways and meet above and below, like the two wings of a gate."},
 		{"split, opposite", "The mirror image, turned by half a turn. The props turn opposite ways; when one is above, the other is below, and they cross at the sides."},
 	},
 	HideHand:  TitledText{"Hide the %s hand", "It stays in the pattern and plays on unseen."},
-	ShowHand:  TitledText{"Show the %s hand", "It is hidden now."},
 	SoloHand:  TitledText{"Only the %s hand", "The other hand is hidden until you show both."},
-	BothHands: TitledText{"Show both hands", "%s and the other."},
+	BothHands: TitledText{"Show both hands", "One of them is hidden now."},
 	TakeHand:  TitledText{"Take the %s hand away", "The other hand stays as it is. Undo brings it back."},
 	HandAdded: "The %s hand: %s", HandTaken: "The %s hand is taken away. Undo brings it back.",
 	HandHidden: "The %s hand is hidden", HandShown: "Both hands are shown", HandSolo: "Only the %s hand is shown",
@@ -78,7 +76,6 @@ var englishStrip = Strip{
 	Edits: [9]string{"adding a hand", "taking a hand away", "cutting out", "pasting", "placing the piece", "letting it carry on",
 		"the mirror image", "the turn", "adding a pattern"},
 
-	PieceTitle:  "%s",
 	Copy:        TitledText{"Copy", "To be pasted after any piece, of either hand."},
 	CutOut:      TitledText{"Cut out", "Copy it and take it away."},
 	Paste:       TitledText{"Paste after", "The copy carries on from where this piece ends."},
@@ -118,6 +115,14 @@ var englishStrip = Strip{
 
 // Line is one line of a sheet: what it is about, and what there is to say.
 type Line struct{ Name, Text string }
+
+// HandName names a hand, as a heading does.
+func (t *Table) HandName(side engine.Side) string {
+	return capital(fmt.Sprintf(t.Strip.HandsOf, t.Side(side)))
+}
+
+// TimingTitle names a timing, as the head of a choice does.
+func (t *Table) TimingTitle(i int) string { return capital(t.Strip.Timings[i].Label) }
 
 // JoinName says which join it is, in full, and what it is.
 func (t *Table) JoinName(side engine.Side, n int, s seam.Seam) string {

@@ -11,6 +11,7 @@ type Table struct {
 	Dials   Dials
 	View    View
 	Strip   Strip
+	Stage   Stage
 	Page    Page
 	State   State
 	Report  Report
@@ -27,6 +28,7 @@ var English = Table{
 	Dials:   englishDials,
 	View:    englishView,
 	Strip:   englishStrip,
+	Stage:   englishStage,
 	Page:    englishPage,
 	State:   englishState,
 	Report:  englishReport,

@@ -93,7 +93,7 @@ func TestLabelsAreWhole(t *testing.T) {
 		}
 	}
 	d := English.Dials
-	for _, x := range []Dial{d.Arm, d.Prop, d.Cycles, d.Length, d.Radius, d.Tilt, d.CentreX, d.CentreY, d.ArmStart, d.PropStart, d.From, d.To, d.Tether, d.Tempo} {
+	for _, x := range []Dial{d.Arm, d.Prop, d.Cycles, d.Length, d.Radius, d.Tilt, d.CentreX, d.CentreY, d.ArmStart, d.PropStart, d.From, d.To, d.Tether, d.Tempo, d.Turn, d.Scale} {
 		if got := len(verb.FindAllString(x.Reads, -1)); got != 1 {
 			t.Errorf("%q has %d places, want 1", x.Reads, got)
 		}

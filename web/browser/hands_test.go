@@ -148,7 +148,13 @@ func (v *visit) refreshes(n int) {
 // download presses the page's Save and returns the file it gives.
 func (v *visit) download() (name string, data []byte) {
 	v.t.Helper()
-	eval[bool](v, `(document.getElementById("save").click(), true)`)
+	return v.saving("save")
+}
+
+// saving presses a button of the page and returns the file it gives.
+func (v *visit) saving(button string) (name string, data []byte) {
+	v.t.Helper()
+	v.click(button)
 	for range 200 {
 		files, _ := filepath.Glob(filepath.Join(v.downloads, "*.toml"))
 		if len(files) == 1 {
@@ -159,7 +165,7 @@ func (v *visit) download() (name string, data []byte) {
 		}
 		must(v.t, chromedp.Do(v.ctx, chromedp.Sleep(50e6)))
 	}
-	v.t.Fatal("Save gave no file")
+	v.t.Fatalf("%s gave no file", button)
 	return "", nil
 }
 

@@ -68,7 +68,7 @@ func mainJob(t *testing.T, v *visit) {
 
 	// Cut at beat 1, by hand on the ruler and the button.
 	ruler := v.place("slider", "Playhead")
-	v.touch([2]float64{ruler.X + 24 + (ruler.W-30)*0.25, ruler.Y + ruler.H/2})
+	v.touch([2]float64{ruler.X + (ruler.W-6)*0.25, ruler.Y + ruler.H/2})
 	v.tap("Cut at the playhead")
 	v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 3`)
 	v.shot("job-3-cut")
@@ -115,7 +115,9 @@ func mainJob(t *testing.T, v *visit) {
 	// Open another, then the saved file: equal.
 	eval[bool](v, `(document.getElementById("show-patterns").click(), true)`)
 	v.shot("job-5-patterns")
-	v.drawing(func() { eval[bool](v, `(document.querySelectorAll("#patterns-list button")[1].click(), true)`) })
+	v.drawing(func() {
+		eval[bool](v, `(document.querySelectorAll("#patterns-list button:not(.insert)")[1].click(), true)`)
+	})
 	if v.pattern() == mine {
 		t.Fatal("the library's second pattern did not open")
 	}

@@ -1,0 +1,142 @@
+//go:build browser
+
+package browser
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// module returns a file of an npm package that web/package-lock.json names,
+// and has npm install it first where it is missing. A machine without npm
+// skips the test and says so.
+func module(t *testing.T, file string) string {
+	t.Helper()
+	path := filepath.Join("../node_modules", file)
+	if _, err := os.Stat(path); errors.Is(err, os.ErrNotExist) {
+		npm, err := exec.LookPath("npm")
+		if err != nil {
+			t.Skipf("%s is not here and npm is not installed: this check is left out", file)
+		}
+		out, err := exec.Command(npm, "ci", "--prefix", "..", "--ignore-scripts", "--no-audit", "--no-fund").CombinedOutput()
+		if err != nil {
+			t.Fatalf("npm ci: %v\n%s", err, out)
+		}
+	}
+	data, err := os.ReadFile(path)
+	must(t, err)
+	return string(data)
+}
+
+// complaint is what axe-core finds at one place or several.
+type complaint struct {
+	ID, Impact, Help string
+	Places           []string
+}
+
+// runAxe asks for violations of every rule, best practices too.
+const runAxe = `axe.run(document, { resultTypes: ["violations"] }).then(({ violations, passes }) => {
+	if (passes.length < 10) throw new Error("only " + passes.length + " rules could be tried");
+	return violations.map((v) => ({ ID: v.id, Impact: v.impact, Help: v.help, Places: v.nodes.map((n) => n.target.join(" ") + ": " + n.failureSummary) }));
+})`
+
+// judge fails the test for what axe-core finds serious or critical; the rest
+// is told.
+func (v *visit) judge(axe, where string) {
+	v.t.Helper()
+	if !eval[bool](v, `typeof axe === "object"`) {
+		eval[bool](v, axe+"\n;true")
+	}
+	found, err := chromedp.Run(v.ctx, chromedp.Evaluate[[]complaint](runAxe, chromedp.EvalAwaitPromise))
+	must(v.t, err)
+	for _, c := range found {
+		text := fmt.Sprintf("%s: %s (%s): %s\n\t%s", where, c.ID, c.Impact, c.Help, strings.Join(c.Places, "\n\t"))
+		if c.Impact == "serious" || c.Impact == "critical" {
+			v.t.Error(text)
+		} else {
+			v.t.Log(text)
+		}
+	}
+}
+
+// No state of the page has anything that axe-core (Deque Systems) finds
+// serious or critical.
+func TestAxe(t *testing.T) {
+	axe := module(t, "axe-core/axe.min.js")
+	for _, s := range []screen{phone, desk} {
+		t.Run(s.name, func(t *testing.T) {
+			v := newVisit(t, s)
+			v.judge(axe, "first")
+			v.pause()
+			v.judge(axe, "paused")
+			for _, d := range v.dialogs() {
+				d.open()
+				v.wait(fmt.Sprintf(`document.getElementById(%q).open`, d.id))
+				v.judge(axe, d.id)
+				eval[bool](v, fmt.Sprintf(`(document.getElementById(%q).close(), true)`, d.id))
+			}
+			v.pick("pier-end")
+			v.judge(axe, "two hands")
+			eval[bool](v, `(document.getElementById("theme").value = "night", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
+			v.judge(axe, "night")
+			for _, d := range v.dialogs() {
+				d.open()
+				v.judge(axe, "night, "+d.id)
+				eval[bool](v, fmt.Sprintf(`(document.getElementById(%q).close(), true)`, d.id))
+			}
+		})
+		t.Run(s.name+" states", func(t *testing.T) {
+			w := newWard(t, s)
+			for _, st := range states {
+				w.meet(t, st, func(v *visit) { v.judge(axe, st.name) })
+			}
+		})
+	}
+}
+
+// dialog is one of the page's and the way to it.
+type dialog struct {
+	id   string
+	open func()
+}
+
+func (v *visit) dialogs() []dialog {
+	return []dialog{
+		{"names", func() { v.click("title") }},
+		{"patterns", func() { v.click("show-patterns") }},
+		{"more", func() { v.click("show-more") }},
+		{"ask", func() { v.act("prop-type") }},
+		{"choose", func() { v.act("prop-swap") }},
+		{"problem", func() {
+			v.open("empty.toml", nil)
+			v.wait(`document.getElementById("problem").open`)
+		}},
+	}
+}
+
+// act presses a control through its twin's own way in.
+func (v *visit) act(id string) {
+	v.t.Helper()
+	eval[bool](v, fmt.Sprintf(`(whorlbenchProgram.act(%q, "press", 0), true)`, id))
+}
+
+// Every dialog of the page is one that the check opens.
+func TestEveryDialogIsJudged(t *testing.T) {
+	v := newVisit(t, phone)
+	known := map[string]bool{}
+	for _, d := range v.dialogs() {
+		known[d.id] = true
+	}
+	for _, id := range eval[[]string](v, `[...document.querySelectorAll("dialog")].map((d) => d.id)`) {
+		if !known[id] {
+			t.Errorf("the dialog %q has no place in visit.dialogs", id)
+		}
+	}
+}
