@@ -158,7 +158,7 @@ func (b *Bench) drawStrip(l *display.List) {
 // drawRound says, over the ruler's end, which round of several is playing.
 func (b *Bench) drawRound(l *display.List) {
 	round, of := b.Session.RoundOf()
-	if of < 2 {
+	if of < 2 || b.edge != nil {
 		return
 	}
 	text := fmt.Sprintf(b.Words.Bench.RoundOf, round, of)

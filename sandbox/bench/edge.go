@@ -94,6 +94,9 @@ func (b *Bench) doSeam(in widget.Intent, now float64) {
 	case widget.Press:
 		b.showSeam(at)
 	case widget.Hold:
+		if b.edge != nil {
+			return // one edge at a time
+		}
 		per := b.perBeat()
 		s.Select(at)
 		s.Hold()

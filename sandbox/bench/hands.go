@@ -29,7 +29,7 @@ func (b *Bench) arrangeHands() {
 	s, w := b.Session, &b.Words.Strip
 	tracks := s.Tracks()
 	if len(tracks) == 1 {
-		r, _ := b.plan.ruler.CutLeft(laneTag - 4)
+		r, _ := b.plan.ruler.CutLeft(laneTag - 8) // clear of the playhead's grip at the start
 		other := b.Words.Side(tracks[0].Lane.Side.Other())
 		b.add(widget.Control{ID: idAddHand, Label: fmt.Sprintf(w.AddHand, other), Icon: widget.IconPlus, Rect: r})
 	}

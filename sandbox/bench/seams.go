@@ -5,8 +5,9 @@ import (
 	"whorlbench/sandbox/display"
 )
 
-// narrowPiece is the width in pixels below which pieces show no seam marks.
-const narrowPiece = 18
+// narrowPiece is the width in pixels below which pieces show no marks of smooth
+// seams: what they are counts for more.
+const narrowPiece = 34
 
 // drawSeams marks each seam on the strip by its verdict, told apart by form:
 // a small filled circle is smooth, a chevron a kink, a square a stop, a broken

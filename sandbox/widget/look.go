@@ -154,7 +154,7 @@ func (k *Looks) ruler(l *display.List, c *Control) {
 		if i%every == 0 {
 			h = 9
 			s := trim(v)
-			if x < seen.X+seen.W-4 || seen.W < 60 || i == 0 {
+			if x < seen.X+seen.W-12 || seen.W < 60 || i == 0 {
 				size := k.Grown(s, theme.TextSmall, false, room*float64(every)-8, c.Rect.H-18)
 				l.Text(display.Pt{X: x + 4, Y: base - 7}, size, false, t.Muted, s)
 			}

@@ -39,7 +39,7 @@ type Strip struct {
 	Straight, TurnsBy, TurnsBack, Stays   string        // %s: degrees
 	Outward, Inward, Sideways             string        // %s: m/s
 	LengthNow                             string        // %d piece, %s beats
-	Inserted                              string        // %s: title, %d: pieces
+	Inserted                              string        // %s: title
 	InsertShort, InsertLabel              string        // %s: title
 	ZoomNow                               string        // %s: beats
 }
@@ -109,7 +109,7 @@ var englishStrip = Strip{
 	Straight: "goes straight on", TurnsBy: "turns by %s°", TurnsBack: "turns back, by %s°", Stays: "stays where it is",
 	Outward: "%s m/s outward: the pull grows at once", Inward: "%s m/s inward: the pull slackens at once", Sideways: "%s m/s; more than %s is a kink",
 	LengthNow: "Piece %d: %s",
-	Inserted:  "Added from %s, after the piece in hand", InsertShort: "Add after", InsertLabel: "Add %s after the piece in hand",
+	Inserted:  "Added: %s", InsertShort: "Add after", InsertLabel: "Add %s after the piece in hand",
 	ZoomNow: "The strip shows %s",
 }
 

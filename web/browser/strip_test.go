@@ -55,7 +55,9 @@ func TestStripByTouch(t *testing.T) {
 			v.finger(input.DispatchTouchEventTypeTouchEnd)
 			v.wait(fmt.Sprintf(`whorlbenchProgram.value("seam-0-0") === 3`))
 			v.tap("Undo")
+			v.wait(`whorlbenchProgram.value("seam-0-0") === 2`)
 			v.tap("Undo")
+			v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 2`)
 			if got := v.pattern(); got != first {
 				t.Errorf("edge and second hand undone, the pattern is\n%s\nwant\n%s", got, first)
 			}
@@ -110,6 +112,7 @@ func TestStripByKeyboard(t *testing.T) {
 			v.shot("strip-5-join")
 			v.shut("sheet")
 			v.tap("Undo")
+			v.wait(`whorlbenchProgram.value("seam-1-0") === 2`)
 
 			v.press("button", "Left hand, piece 2", " ")
 			v.keys("c", chromedp.ModifierCtrl)
