@@ -4,6 +4,7 @@
 GO   ?= go
 ADDR ?= 127.0.0.1:8377
 DIST ?= web/dist
+SHOTS ?= web/shots
 # Nothing needs git: a copy of the sources builds as well as a clone.
 export GOFLAGS ?= -buildvcs=false
 # The fuzz target and for how long.
@@ -16,7 +17,7 @@ MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
 
 .DEFAULT_GOAL := help
 .NOTPARALLEL:
-.PHONY: help run test dist fuzz bench size clean vet format unit browser chromium
+.PHONY: help run test dist fuzz bench bench-frame shots size clean vet format unit browser chromium npm
 
 help:
 	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
@@ -24,6 +25,8 @@ help:
 	@echo 'make dist    build $(DIST), ready for any static host'
 	@echo 'make size    hold the download against an empty program of the same engine'
 	@echo 'make bench   the Go benchmarks'
+	@echo 'make bench-frame  a frame of the bench next to other pages, in Chromium'
+	@echo 'make shots   pictures of every state at four screen sizes, in $(SHOTS)'
 	@echo 'make fuzz    feed the file reader nonsense for $(FUZZTIME)'
 	@echo 'make clean   take away what was built'
 
@@ -36,7 +39,7 @@ run:
 dist:
 	$(GO) run ./web/build -o $(DIST)
 
-test: chromium format vet unit dist size browser
+test: chromium npm format vet unit dist size browser
 
 format:
 	@unformatted=$$($$($(GO) env GOROOT)/bin/gofmt -l .); \
@@ -60,11 +63,19 @@ size:
 fuzz:
 	$(GO) test -run '^$$' -fuzz '^$(FUZZ)$$' -fuzztime $(FUZZTIME) ./presets
 
+# Every state at the four sizes, as the browser tests meet them.
+shots: chromium dist
+	WHORLBENCH_SHOTS=$(abspath $(SHOTS)) $(GO) test -tags browser -count=1 -run 'TestStates|TestUnusualStates|TestGraphicsLost|TestLargeText' ./web/browser
+
+# A measurement, not a test: it judges nothing.
+bench-frame: chromium npm dist
+	WHORLBENCH_FRAMES=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestFrameTime ./web/browser
+
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...
 
 clean:
-	rm -rf web/dist web/.dist-* whorlbench
+	rm -rf web/dist web/.dist-* web/shots web/node_modules whorlbench
 
 # The browser tests need a browser: one that is named, one that is here, or
 # Debian's where it may be installed.
@@ -78,4 +89,15 @@ chromium:
 		echo "make test needs Chromium or Chrome: install it (on Debian: apt-get install chromium)"; \
 		echo "or name it: make test WHORLBENCH_CHROME=/path/to/chrome"; \
 		exit 1; \
+	fi
+
+# The check by axe-core needs npm, which fetches what web/package-lock.json
+# names. Debian's is installed where it may be; elsewhere that check alone is
+# left out, and says so.
+npm:
+	@if command -v npm >/dev/null; then :; \
+	elif [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; then \
+		apt-get update && DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends npm; \
+	else \
+		echo "npm is not here: the check by axe-core will be left out"; \
 	fi

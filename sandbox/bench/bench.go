@@ -72,6 +72,8 @@ type Bench struct {
 	toast     toast
 	hintUntil float64 // milliseconds
 	seen      seen
+	told      told
+	notes     noteLines
 	pictures  map[pictureKey][]display.Pt
 	dials     []dial
 	view      scene.Options

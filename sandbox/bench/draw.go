@@ -47,11 +47,8 @@ func (b *Bench) drawName(l *display.List) {
 	sel := s.Selected()
 	track := s.Tracks()[sel.Lane]
 	name := b.Words.Name(s.Figure(sel))
-	closing, closes := b.Words.Closing(s.Pattern().Tempo, s.Tracks()...), true
-	for _, k := range s.Tracks() {
-		closes = closes && k.Closing().Closes()
-	}
-	_, worst, faulty := s.WorstSeam()
+	told := b.tell()
+	closing, closes, worst, faulty := told.closing, told.closes, told.worst, told.faulty
 	fault := b.Words.SeamFault(worst)
 	ink := func(good bool) color.NRGBA {
 		if good {
@@ -121,28 +118,9 @@ func (b *Bench) shrink(text string, size, least, room float64) float64 {
 // drawNotes writes the pattern's notes where a desk has room for them.
 func (b *Bench) drawNotes(l *display.List) {
 	size, high := 15*b.plan.text, 23*b.plan.text
-	r := b.plan.notes
-	y, foot := r.Y+size, r.Y+r.H-size*0.3
-	var lines []display.Pt // where each line begins
-	var texts []string
-	for para := range strings.SplitSeq(b.Session.Pattern().Notes, "\n") {
-		for _, line := range b.faces.Wrap(para, size, false, r.W) {
-			if y > foot {
-				if n := len(texts); n > 0 {
-					texts[n-1] = b.faces.Fit(texts[n-1]+" …", size, false, r.W)
-				}
-				break
-			}
-			lines, texts = append(lines, display.Pt{X: r.X, Y: y}), append(texts, line)
-			y += high
-		}
-		if y > foot {
-			break
-		}
-		y += high / 3
-	}
-	for i, at := range lines {
-		l.Text(at, size, false, b.theme.Muted, texts[i])
+	n := b.breakNotes(b.plan.notes, size, high)
+	for i, at := range n.at {
+		l.Text(at, size, false, b.theme.Muted, n.texts[i])
 	}
 }
 

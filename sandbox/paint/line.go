@@ -90,7 +90,7 @@ const cornerLimit = -0.01
 
 func sharp(a, b, c display.Pt) bool {
 	u, v := b.Sub(a), c.Sub(b)
-	return u.X*v.X+u.Y*v.Y < cornerLimit*u.Len()*v.Len()
+	return u.X*v.X+u.Y*v.Y < cornerLimit*math.Sqrt((u.X*u.X+u.Y*u.Y)*(v.X*v.X+v.Y*v.Y))
 }
 
 // section adds a ribbon's cross-section at p, side being the normal there: four

@@ -161,7 +161,10 @@ func (m *Mesh) rounded(r display.Rect, radius float64) []display.Pt {
 // from closer ones no direction can be told that the eye would agree with.
 const nearest = 0.05
 
-func same(p, q display.Pt) bool { return p.Sub(q).Len() < nearest }
+func same(p, q display.Pt) bool {
+	d := p.Sub(q)
+	return d.X*d.X+d.Y*d.Y < nearest*nearest
+}
 
 // open returns a closed outline without a last point that repeats the first.
 func open(pts []display.Pt) []display.Pt {
@@ -220,7 +223,7 @@ func corner(prev, p, next display.Pt) display.Pt {
 
 func normal(a, b display.Pt) display.Pt {
 	d := b.Sub(a)
-	l := d.Len()
+	l := math.Sqrt(d.X*d.X + d.Y*d.Y) // places on a screen need no guard against overflow
 	if l == 0 {
 		return display.Pt{}
 	}
