@@ -232,6 +232,10 @@ func (b *Bench) Draw() *display.List {
 	b.drawCut(l)
 	b.drawRound(l)
 	b.drawPlayhead(l)
+	if b.lift == nil { // over the playhead, which often stands on a seam
+		b.drawSeams(l)
+		b.drawSeamFocus(l, &looks)
+	}
 	b.drawWindow(l)
 	b.drawEdge(l)
 	return l

@@ -181,10 +181,6 @@ func (b *Bench) drawPieces(l *display.List, looks *widget.Looks) {
 		}
 		looks.Draw(l, c)
 	}
-	if b.lift == nil {
-		b.drawSeams(l)
-		b.drawSeamFocus(l, looks)
-	}
 	if top != nil {
 		raised := *top
 		raised.Rect.Y -= 8

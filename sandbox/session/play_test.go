@@ -62,3 +62,22 @@ func TestSteps(t *testing.T) {
 		}
 	}
 }
+
+// After Delete the piece that is left is seen where it was, not a round on,
+// where its prop may point elsewhere.
+func TestDeleteStaysInTheFirstRound(t *testing.T) {
+	s := halfMoon(t)
+	s.Seek(3)
+	s.Select(Select{Piece: 1})
+	before := s.Tracks()[0].PointAt(0, 0, 0)
+	if err := s.Delete(); err != nil {
+		t.Fatal(err)
+	}
+	if round, _ := s.RoundOf(); round != 1 {
+		t.Errorf("after Delete the playhead is in round %d, want 1", round)
+	}
+	at := s.Tracks()[0].At(s.Beat())
+	if math.Hypot(real(at.Head-before.Head), imag(at.Head-before.Head)) > 1e-9 {
+		t.Errorf("the head stands at %v, want where the piece began, %v", at.Head, before.Head)
+	}
+}

@@ -408,7 +408,13 @@ func (s *Session) Repeat() error {
 // Delete takes the piece in hand out.
 func (s *Session) Delete() error {
 	i := s.sel.Piece
-	return s.lane(DidDelete, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+	err := s.lane(DidDelete, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+	if err == nil {
+		// What is left is seen as it was: in the first round, where the prop has
+		// not yet carried on.
+		s.beat = s.tracks[s.sel.Lane].Legs[s.sel.Piece].Start
+	}
+	return err
 }
 
 // CanDelete reports whether the lane in hand has a piece to spare.

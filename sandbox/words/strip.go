@@ -109,7 +109,7 @@ var englishStrip = Strip{
 	Straight: "goes straight on", TurnsBy: "turns by %s°", TurnsBack: "turns back, by %s°", Stays: "stays where it is",
 	Outward: "%s m/s outward: the pull grows at once", Inward: "%s m/s inward: the pull slackens at once", Sideways: "%s m/s; more than %s is a kink",
 	LengthNow: "Piece %d: %s",
-	Inserted:  "Added: %s", InsertShort: "Add after", InsertLabel: "Add %s after the piece in hand",
+	Inserted:  "Added: %s", InsertShort: "Add after", InsertLabel: "Add after the piece in hand: %s",
 	ZoomNow: "The strip shows %s",
 }
 

@@ -114,6 +114,7 @@ func (v *visit) dialogs() []dialog {
 		{"more", func() { v.click("show-more") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
+		{"sheet", func() { v.act("seam-0-0") }},
 		{"problem", func() {
 			v.open("empty.toml", nil)
 			v.wait(`document.getElementById("problem").open`)
