@@ -70,6 +70,9 @@ func (b *Bench) drawName(l *display.List) {
 		write(r.X, r.Y+52*k, size, true, t.Ink, name, r.W)
 		wide := b.plan.tempo.X + b.plan.tempo.W - r.X // below the tempo
 		write(r.X, r.Y+80*k, 16, false, t.Ink, b.figureLine(), wide)
+		if k > 1 {
+			closing = b.shorter(closing, theme.TextBody*k, wide)
+		}
 		write(r.X, r.Y+108*k, theme.TextBody, false, ink(closes), closing, wide)
 		write(r.X, r.Y+132*k, theme.TextBody, false, ink(!faulty), fault, wide)
 		b.drawNotes(l)

@@ -128,6 +128,17 @@ func TestTextGrows(t *testing.T) {
 	for _, f := range frames {
 		usual := linesOf(newRig(t, f, twoHands))
 		large := linesOf(newRig(t, larger(f, 2), twoHands))
+		for text := range large { // grown, but not until it is cut
+			whole, cut := strings.CutSuffix(text, "…")
+			if strings.Contains(pattern(t, twoHands).Notes, whole) {
+				continue // they say that they go on; their dialog has them all
+			}
+			for was := range usual {
+				if cut && strings.HasPrefix(was, whole) && !strings.HasSuffix(was, "…") {
+					t.Errorf("%vx%v: %q is cut to %q", f.W, f.H, was, text)
+				}
+			}
+		}
 		grown, all := 0, 0
 		for text, size := range large {
 			was, ok := usual[text]

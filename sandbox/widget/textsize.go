@@ -18,7 +18,7 @@ func (k *Looks) Grown(text string, size float64, bold bool, room, high float64) 
 
 func (k *Looks) grown(size, wide, room, most float64) float64 {
 	if wide > 0 {
-		most = math.Min(most, room/wide)
+		most = math.Min(most, 0.999*room/wide) // so that rounding does not cut it
 	}
 	return math.Max(size, math.Min(most, size*math.Max(k.Text, 1)))
 }

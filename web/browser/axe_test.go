@@ -88,6 +88,7 @@ func TestAxe(t *testing.T) {
 			v.judge(axe, "night")
 			for _, d := range v.dialogs() {
 				d.open()
+				v.wait(fmt.Sprintf(`document.getElementById(%q).open`, d.id))
 				v.judge(axe, "night, "+d.id)
 				eval[bool](v, fmt.Sprintf(`(document.getElementById(%q).close(), true)`, d.id))
 			}

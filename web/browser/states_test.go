@@ -225,8 +225,8 @@ func (v *visit) trouble(part string) {
 // stop brings the program down, as a fault in it would.
 func (v *visit) stop() {
 	v.t.Helper()
-	eval[bool](v, `(window.whorlbenchPage.showTwins = () => { throw new Error("a fault made by the test"); }, true)`)
-	eval[bool](v, `(whorlbenchProgram.act("mirror", "press", 0), true)`)
+	// In one breath: a bench that plays would meet the fault before it is asked.
+	eval[bool](v, `(window.whorlbenchPage.showTwins = () => { throw new Error("a fault made by the test"); }, whorlbenchProgram.act("mirror", "press", 0), true)`)
 }
 
 // says waits until the live region says a text, and the bench shows a message.
