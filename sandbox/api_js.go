@@ -154,9 +154,14 @@ func (a *app) insert(args []js.Value) any {
 	return ""
 }
 
-// file() returns the open pattern as a file, or what stands in the way.
-func (a *app) file([]js.Value) any {
+// file(first) returns the open pattern as a file, or what stands in the way. At
+// the first go, what was made of a built-in pattern and still bears its title
+// is to be given a name of its own, and one is proposed.
+func (a *app) file(args []js.Value) any {
 	p := a.bench.Session.Pattern()
+	if len(args) > 0 && args[0].Truthy() && presets.Borrowed(p) {
+		return map[string]any{"propose": fmt.Sprintf(words.English.Page.Proposed, p.Title), "notes": p.Notes}
+	}
 	data, err := presets.Encode(p)
 	if err != nil {
 		return map[string]any{"error": fmt.Sprintf(words.English.Page.NotSaved, err)}

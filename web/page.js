@@ -224,7 +224,7 @@ function benchKey(e) {
   const ctrl = e.ctrlKey || e.metaKey;
   if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
   if (ctrl && e.key.toLowerCase() === "y") return press("redo");
-  if (ctrl && e.key.toLowerCase() === "s") { save(); return true; }
+  if (ctrl && e.key.toLowerCase() === "s") { save(true); return true; }
   const edit = ctrl && !e.shiftKey && controlKeys[e.key.toLowerCase()];
   if (edit) { program().act(edit, "press", 0); return true; }
   if (ctrl || e.altKey) return false;
@@ -279,16 +279,23 @@ for (const d of document.querySelectorAll("dialog")) {
   d.addEventListener("click", (e) => { if (down && e.target === d) d.close(); down = false; });
 }
 
-$("title").addEventListener("click", () => {
-  const about = program().about();
+// askNames asks for title and notes; what is saved with them is saved then.
+let saving = false;
+function askNames(about, toSave) {
+  saving = toSave;
+  for (const el of [$("names-head"), $("names-done")]) el.textContent = toSave ? el.dataset.saving : el.dataset.plain;
+  $("names-saving").hidden = !toSave;
   $("names-title").value = about.title;
   $("names-notes").value = about.notes;
   $("names-refused").textContent = "";
   show("names");
-});
+  if (toSave) $("names-title").select();
+}
+$("title").addEventListener("click", () => askNames(program().about(), false));
 $("names").querySelector("form").addEventListener("submit", (e) => {
   const refused = program().rename($("names-title").value, $("names-notes").value);
   if (refused) { e.preventDefault(); $("names-refused").textContent = refused; }
+  else if (saving) save(false);
 });
 
 const svgSpace = "http://www.w3.org/2000/svg";
@@ -432,9 +439,10 @@ addEventListener("drop", (e) => {
   if (program() && e.dataTransfer.files[0]) openFile(e.dataTransfer.files[0]);
 });
 
-function save() {
-  const file = program().file();
+function save(first) {
+  const file = program().file(first);
   if (file.error) { problem(file.error); return; }
+  if (file.propose) { askNames({ title: file.propose, notes: file.notes }, true); return; }
   give(file.name, file.text);
 }
 function give(name, text) {
@@ -446,7 +454,7 @@ function give(name, text) {
   setTimeout(() => URL.revokeObjectURL(a.href), 10000);
 }
 $("save-aside").addEventListener("click", (e) => give(`${e.target.dataset.name}.toml`, read(asideKey)));
-$("save").addEventListener("click", save);
+$("save").addEventListener("click", () => save(true));
 
 // ---- colours and room ----
 
@@ -519,6 +527,7 @@ window.whorlbenchPage = {
   },
   choose,
   showSheet,
+  settled: () => write(viewKey, program().settings()),
   kept: () => read(storeKey) || (history.state?.kept ?? ""),
   keep(text) {
     const done = write(storeKey, text);

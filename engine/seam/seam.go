@@ -66,6 +66,11 @@ func Of(t *engine.Track, tempo float64, rigid bool) []Seam {
 	return seams
 }
 
+// At judges one seam, the one after piece i, as Of does.
+func At(t *engine.Track, i int, tempo float64, rigid bool) Seam {
+	return judge(t, i, roundsToLookAt(t), tempo/60, rigid)
+}
+
 // roundsToLookAt returns the closing rounds, MostRounds at most; a lane that
 // never closes shows MostRounds different ones unless it is pinned.
 func roundsToLookAt(t *engine.Track) int {

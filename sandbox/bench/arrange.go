@@ -16,25 +16,28 @@ import (
 
 // Names of the controls, as intents and twins know them.
 const (
-	idStepBack = "step-back"
-	idStepOn   = "step-on"
-	idLoop     = "loop"
-	idPlay     = "play"
-	idSpeed    = "speed"
-	idTempo    = "tempo"
-	idMirror   = "mirror"
-	idUndo     = "undo"
-	idRedo     = "redo"
-	idCut      = "cut"
-	idRejoin   = "rejoin"
-	idBack     = "there-and-back"
-	idFlip     = "flip"
-	idRepeat   = "repeat"
-	idDelete   = "delete"
-	idLength   = "length"
-	idPlayhead = "playhead"
-	idArm      = "arm"
-	idProp     = "prop"
+	idStepBack  = "step-back"
+	idStepOn    = "step-on"
+	idLoop      = "loop"
+	idPlay      = "play"
+	idSpeed     = "speed"
+	idTempo     = "tempo"
+	idMirror    = "mirror"
+	idUndo      = "undo"
+	idRedo      = "redo"
+	idCut       = "cut"
+	idRejoin    = "rejoin"
+	idBack      = "there-and-back"
+	idFlip      = "flip"
+	idRepeat    = "repeat"
+	idDelete    = "delete"
+	idLength    = "length"
+	idPlayhead  = "playhead"
+	idArm       = "arm"
+	idProp      = "prop"
+	idRadius    = "radius"
+	idTilt      = "tilt"
+	idPropStart = "prop-start"
 	// A slider's steppers, its typed value, and the way to another dial.
 	suffixLess = "-less"
 	suffixMore = "-more"
@@ -164,6 +167,11 @@ func (b *Bench) addSlider(d *dial, r display.Rect) {
 		Value: v, Min: d.lo.Float(), Max: d.hi.Float(), Step: d.step.Float(), KeyStep: d.keyStep.Float(), Catch: d.catch,
 		Text: full, Pictures: pictures, Disabled: off,
 		Hue: b.hue(b.Session.Selected())}
+	for _, p := range pictures {
+		if p.Good && p.Value == v {
+			c.Text = fmt.Sprintf(w.Fits, full)
+		}
+	}
 	if pictures != nil {
 		c.Rule = display.Rect{X: rest.X, Y: rule.Y, W: rest.W, H: rule.H}
 		c.Rect.Y, c.Rect.H = rule.Y, rule.H+rest.H
@@ -235,8 +243,9 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track) {
 			ID: pieceID(lane, i), Kind: widget.Piece, Group: group, Lane: lane, Index: i,
 			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f) + ", " + b.Words.Join(s.Seams()[lane][i].Verdict),
 			Caption: b.Words.Name(f), Hue: b.hue(at),
-			On:   s.Selected() == at,
-			Rect: display.Rect{X: x, Y: track.Y, W: per * g.Span, H: track.H},
+			On:    s.Selected() == at,
+			Faint: s.Hidden(lane),
+			Rect:  display.Rect{X: x, Y: track.Y, W: per * g.Span, H: track.H},
 		}
 		x += c.Rect.W
 		if c.Rect.W >= leastPicture {

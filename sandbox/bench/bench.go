@@ -26,6 +26,9 @@ type Host interface {
 	ShowSheet(s Sheet)
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
+	// Settled says that the person's settings have changed: the time to keep
+	// them.
+	Settled()
 }
 
 // Question is a value to be typed.
@@ -73,12 +76,14 @@ type Bench struct {
 	hintUntil float64 // milliseconds
 	seen      seen
 	told      told
+	fits      fitting
 	notes     noteLines
 	pictures  map[pictureKey][]display.Pt
 	dials     []dial
 	view      scene.Options
 	stage     onStage
 	slots     []string // the dials that have sliders, first to last
+	alone     bool     // pieces on one path change one by one
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -112,11 +117,15 @@ const (
 
 // New returns a bench for a session.
 func New(s *session.Session, w *words.Table, faces *face.Set, host Host) *Bench {
-	b := &Bench{Session: s, Words: w, faces: faces, host: host, theme: &theme.Day, dials: dials(&w.Dials)}
-	b.slots = []string{idArm, idProp, idLength, "radius"}
+	b := &Bench{Session: s, Words: w, faces: faces, host: host, theme: &theme.Day}
+	b.dials = b.makeDials(&w.Dials)
+	b.slots = firstSlots()
 	b.seen = seen{rev: s.Revision(), sel: s.Selected()}
 	return b
 }
+
+// firstSlots returns the dials that have sliders at first.
+func firstSlots() []string { return []string{idArm, idProp, idLength, idRadius} }
 
 // SetTheme chooses the palette.
 func (b *Bench) SetTheme(t *theme.Theme) { b.theme = t }

@@ -11,6 +11,8 @@ import (
 const (
 	choosePath = "path"
 	chooseLaw  = "law"
+	// chooseTogether is whether pieces on one path change together.
+	chooseTogether = "together"
 )
 
 // offerDials asks which dial shall stand in the place of another; what is no
@@ -26,7 +28,8 @@ func (b *Bench) offerDials(slot string) {
 	p := b.Session.SelectedPiece()
 	c.Options = append(c.Options,
 		Option{ID: choosePath, Label: w.PathTitle, Detail: w.Paths[p.Path.Kind]},
-		Option{ID: chooseLaw, Label: w.LawTitle, Detail: w.Laws[p.Law]})
+		Option{ID: chooseLaw, Label: w.LawTitle, Detail: w.Laws[p.Law]},
+		Option{ID: chooseTogether, Label: w.Together, Detail: b.togetherNow()})
 	b.host.Choose(c)
 }
 
@@ -39,17 +42,23 @@ func (b *Bench) Chosen(id, option string, now float64) {
 	case id == choosePath:
 		if k, err := strconv.Atoi(option); err == nil && k >= 0 && k < len(w.Paths) {
 			tether := b.Session.Tracks()[b.Session.Selected().Lane].Lane.Tether
-			b.report(b.Session.Try(func(p engine.Piece) engine.Piece {
-				setPathKind(&p, engine.PathKind(k), tether)
-				return p
+			at := b.Session.Selected()
+			b.report(b.Session.TryPattern(choosePath, func(p engine.Pattern) engine.Pattern {
+				return editLane(p, at, func(l *engine.Lane) {
+					b.onPath(l, at, func(p *engine.Piece) { setPathKind(p, engine.PathKind(k), tether) })
+				})
 			}), now, nothing)
 		}
 	case id == chooseLaw:
 		if k, err := strconv.Atoi(option); err == nil && k >= 0 && k < len(w.Laws) {
-			b.report(b.Session.Try(func(p engine.Piece) engine.Piece { p.Law = engine.Law(k); return p }), now, nothing)
+			b.report(b.Session.Try(chooseLaw, func(p engine.Piece) engine.Piece { p.Law = engine.Law(k); return p }), now, nothing)
 		}
 	case option == choosePath:
 		b.host.Choose(list(choosePath, w.PathTitle, w.Paths[:], int(p.Path.Kind)))
+	case option == chooseTogether:
+		b.alone = !b.alone
+		b.host.Settled()
+		b.say(w.Together+": "+b.togetherNow(), now)
 	case option == chooseLaw:
 		b.host.Choose(list(chooseLaw, w.LawTitle, w.Laws[:], int(p.Law)))
 	case b.dial(option) != nil:

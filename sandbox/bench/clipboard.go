@@ -174,9 +174,23 @@ func (b *Bench) waited(now float64) {
 }
 
 // editName says what an edit was.
-func (b *Bench) editName(what session.What) string {
-	if i, ok := what.StripEdit(); ok {
+func (b *Bench) editName(e session.Edit) string {
+	if i, ok := e.What.StripEdit(); ok {
 		return b.Words.Strip.Edits[i]
 	}
-	return b.Words.Bench.Edits[what]
+	d := &b.Words.Dials
+	switch {
+	case e.What != session.Dialled:
+	case e.Of == choosePath:
+		return d.PathEdit
+	case e.Of == chooseLaw:
+		return d.LawEdit
+	case e.Of == idEnd:
+		return d.EndEdit
+	case e.Of == editCentre:
+		return d.CentreEdit
+	case b.dial(e.Of) != nil:
+		return fmt.Sprintf(d.Edit, b.dial(e.Of).name.Label)
+	}
+	return b.Words.Bench.Edits[e.What]
 }

@@ -49,9 +49,17 @@ func editLane(p engine.Pattern, at session.Select, change func(*engine.Lane)) en
 	return p.WithLane(at.Lane, l)
 }
 
-// dials returns every number that can be turned, in the order in which they
+// ofPath makes a setter of what changes a hand path, of all the pieces that are
+// on it unless each is to change alone.
+func (b *Bench) ofPath(change func(p *engine.Piece, v frac.Frac)) func(engine.Pattern, session.Select, frac.Frac) engine.Pattern {
+	return ofLane(func(l *engine.Lane, at session.Select, v frac.Frac) {
+		b.onPath(l, at, func(p *engine.Piece) { change(p, v) })
+	})
+}
+
+// makeDials returns every number that can be turned, in the order in which they
 // are offered.
-func dials(w *words.Dials) []dial {
+func (b *Bench) makeDials(w *words.Dials) []dial {
 	i, q := frac.Int, frac.New
 	at := func(v int64) func(*session.Session) frac.Frac {
 		return func(*session.Session) frac.Frac { return i(v) }
@@ -81,30 +89,30 @@ func dials(w *words.Dials) []dial {
 		{id: idLength, start: at(1), name: w.Length, lo: q(1, 4), hi: i(8), step: q(1, 4), keyStep: q(1, 4), min: q(1, 1_000_000), max: i(10_000),
 			get: piece(engine.Piece.Length),
 			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Beats = v.Div(p.Kept()) })},
-		{id: "radius", start: lane(func(l engine.Lane) frac.Frac { return frac.FromFloat(l.Tether) }), name: w.Radius, lo: twentieth, hi: q(6, 5), step: twentieth, keyStep: twentieth, min: q(1, 1000), max: i(5), fits: moves,
+		{id: idRadius, start: lane(func(l engine.Lane) frac.Frac { return frac.FromFloat(l.Tether) }), name: w.Radius, lo: twentieth, hi: q(6, 5), step: twentieth, keyStep: twentieth, min: q(1, 1000), max: i(5), fits: moves,
 			get: piece(func(p engine.Piece) frac.Frac { return frac.FromFloat(p.Path.A) }),
-			set: ofPiece(setRadius)},
-		{id: "tilt", start: at(0), name: w.Tilt, lo: i(-90), hi: i(90), step: i(5), keyStep: i(5), min: i(-36_000), max: i(36_000), fits: turns,
+			set: b.ofPath(setRadius)},
+		{id: idTilt, start: at(0), name: w.Tilt, lo: i(-90), hi: i(90), step: i(5), keyStep: i(5), min: i(-36_000), max: i(36_000), fits: turns,
 			get: piece(func(p engine.Piece) frac.Frac { return frac.FromFloat(float64(p.Path.Tilt)) }),
-			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Path.Tilt = engine.Degrees(v.Float()) })},
+			set: b.ofPath(func(p *engine.Piece, v frac.Frac) { p.Path.Tilt = engine.Degrees(v.Float()) })},
 		{id: "centre-x", start: at(0), name: w.CentreX, lo: i(-1), hi: i(1), step: twentieth, keyStep: twentieth, min: i(-7), max: i(7),
 			get: piece(func(p engine.Piece) frac.Frac { return frac.FromFloat(real(p.Path.Centre)) }),
-			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Path.Centre = complex(v.Float(), imag(p.Path.Centre)) })},
+			set: b.ofPath(func(p *engine.Piece, v frac.Frac) { p.Path.Centre = complex(v.Float(), imag(p.Path.Centre)) })},
 		{id: "centre-y", start: at(0), name: w.CentreY, lo: i(-1), hi: i(1), step: twentieth, keyStep: twentieth, min: i(-7), max: i(7),
 			get: piece(func(p engine.Piece) frac.Frac { return frac.FromFloat(imag(p.Path.Centre)) }),
-			set: ofPiece(func(p *engine.Piece, v frac.Frac) { p.Path.Centre = complex(real(p.Path.Centre), v.Float()) })},
+			set: b.ofPath(func(p *engine.Piece, v frac.Frac) { p.Path.Centre = complex(real(p.Path.Centre), v.Float()) })},
 		{id: "arm-start", start: at(90), name: w.ArmStart, lo: i(-180), hi: i(180), step: i(5), keyStep: i(5), min: i(-36_000), max: i(36_000),
-			get: func(s *session.Session) frac.Frac {
-				return frac.FromFloat(float64(*armStart(laneInHand(s), s.Selected())))
-			},
-			set: ofLane(func(l *engine.Lane, at session.Select, v frac.Frac) { *armStart(l, at) = engine.Degrees(v.Float()) })},
-		{id: "prop-start", start: func(s *session.Session) frac.Frac {
-			return frac.FromFloat(float64(*armStart(laneInHand(s), s.Selected())))
+			get: func(s *session.Session) frac.Frac { return frac.FromFloat(float64(startOf(s).arm)) },
+			set: ofLane(func(l *engine.Lane, at session.Select, v frac.Frac) {
+				beginAt(l, at, armStart, engine.Degrees(v.Float()))
+			})},
+		{id: idPropStart, start: func(s *session.Session) frac.Frac {
+			return frac.FromFloat(float64(startOf(s).arm))
 		}, name: w.PropStart, lo: i(-180), hi: i(180), step: i(5), keyStep: i(5), min: i(-36_000), max: i(36_000),
-			get: func(s *session.Session) frac.Frac {
-				return frac.FromFloat(float64(*propStart(laneInHand(s), s.Selected())))
-			},
-			set: ofLane(func(l *engine.Lane, at session.Select, v frac.Frac) { *propStart(l, at) = engine.Degrees(v.Float()) })},
+			get: func(s *session.Session) frac.Frac { return frac.FromFloat(float64(startOf(s).prop)) },
+			set: ofLane(func(l *engine.Lane, at session.Select, v frac.Frac) {
+				beginAt(l, at, propStart, engine.Degrees(v.Float()))
+			})},
 		{id: "from", start: at(0), name: w.From, lo: i(0), hi: q(23, 24), step: q(1, 24), keyStep: q(1, 24), min: i(0), max: q(999, 1000),
 			get: piece(func(p engine.Piece) frac.Frac { return p.From }),
 			set: ofPiece(func(p *engine.Piece, v frac.Frac) {
@@ -158,62 +166,6 @@ func nanometres(p engine.Pattern) engine.Pattern {
 	return p
 }
 
-func laneInHand(s *session.Session) *engine.Lane {
-	l := s.Pattern().Lanes[s.Selected().Lane]
-	l.Pieces = append([]engine.Piece(nil), l.Pieces...)
-	return &l
-}
-
-// armStart returns where a piece's start is written: its own place if it has
-// one, else the lane's, from which all that carry on follow.
-func armStart(l *engine.Lane, at session.Select) *engine.Degrees {
-	if l.Pieces[at.Piece].ArmAt.Set {
-		l.Pieces = append([]engine.Piece(nil), l.Pieces...)
-		return &l.Pieces[at.Piece].ArmAt.At
-	}
-	return &l.ArmAt
-}
-
-func propStart(l *engine.Lane, at session.Select) *engine.Degrees {
-	if l.Pieces[at.Piece].PropAt.Set {
-		l.Pieces = append([]engine.Piece(nil), l.Pieces...)
-		return &l.Pieces[at.Piece].PropAt.At
-	}
-	return &l.PropAt
-}
-
-// setRadius makes the path as large as v, an ellipse in its own proportions.
-func setRadius(p *engine.Piece, v frac.Frac) {
-	r := v.Float()
-	switch p.Path.Kind {
-	case engine.OnLine:
-		p.Path.A = r
-	case engine.OnEllipse:
-		p.Path.A, p.Path.B = r, r*p.Path.B/p.Path.A
-	default:
-		p.Path.A, p.Path.B = r, r
-	}
-}
-
-// setPathKind gives a piece another sort of path of the same size.
-func setPathKind(p *engine.Piece, kind engine.PathKind, tether float64) {
-	size := max(p.Path.A, p.Path.B)
-	if size == 0 {
-		size = tether
-	}
-	c, tilt := p.Path.Centre, p.Path.Tilt
-	switch kind {
-	case engine.OnLine:
-		p.Path = engine.LinePath(c, size, tilt)
-	case engine.OnEllipse:
-		p.Path = engine.EllipsePath(c, size, size/2, tilt)
-	case engine.OnPoint:
-		p.Path = engine.PointPath(c)
-	default:
-		p.Path = engine.CirclePath(c, size)
-	}
-}
-
 func (b *Bench) dial(id string) *dial {
 	for i := range b.dials {
 		if b.dials[i].id == id {
@@ -236,5 +188,5 @@ func (b *Bench) reads(d *dial) (short, full string) {
 func (b *Bench) turn(d *dial, v frac.Frac) error {
 	s := b.Session
 	at := s.Selected()
-	return s.TryPattern(func(p engine.Pattern) engine.Pattern { return d.set(p, at, v) })
+	return s.TryPattern(d.id, func(p engine.Pattern) engine.Pattern { return d.set(p, at, v) })
 }

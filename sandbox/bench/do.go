@@ -125,7 +125,7 @@ func (b *Bench) press(id string, now float64) {
 	case idBack:
 		b.report(s.ThereAndBack(), now, b.saidPiece(w.Added))
 	case idFlip:
-		b.report(s.Flip(), now, func() string { return "" })
+		b.report(s.Flip(), now, b.saidPiece(w.Flipped))
 	case idRepeat:
 		b.report(s.Repeat(), now, b.saidPiece(w.Added))
 	case idDelete:
@@ -277,6 +277,7 @@ func (b *Bench) Opened(now float64) {
 	b.hintUntil = 0
 	b.lift = nil
 	b.stage.zoom = scene.Zoom{}
+	b.slots = firstSlots()
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)
 	b.settle()
 }

@@ -139,10 +139,13 @@ func (b *Bench) drawStrip(l *display.List) {
 // drawRound says, over the ruler's end, which round of several is playing.
 func (b *Bench) drawRound(l *display.List) {
 	round, of := b.Session.RoundOf()
-	if of < 2 || b.edge != nil {
+	if of == 1 || b.edge != nil {
 		return
 	}
 	text := fmt.Sprintf(b.Words.Bench.RoundOf, round, of)
+	if of == 0 {
+		text = fmt.Sprintf(b.Words.Bench.RoundNow, round)
+	}
 	w := b.faces.Width(text, theme.TextSmall, false)
 	r := b.plan.ruler
 	l.Text(display.Pt{X: r.X + r.W - w - 6, Y: r.Y + 11}, theme.TextSmall, false, b.theme.Muted, text)

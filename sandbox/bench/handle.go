@@ -13,6 +13,14 @@ import (
 	"whorlbench/sandbox/theme"
 )
 
+// editCentre is what undo knows a move of the centre by.
+const editCentre = "centre"
+
+// gripEdits are what undo knows a handle's drag by.
+var gripEdits = map[scene.Grip]string{
+	scene.GripCentre: editCentre, scene.GripRadius: idRadius, scene.GripTilt: idTilt, scene.GripProp: idPropStart,
+}
+
 // stageDrag is a handle that is being dragged. The view stays as it was, or
 // the pattern would run away from the finger.
 type stageDrag struct {
@@ -106,7 +114,7 @@ func (b *Bench) drag(to display.Pt) {
 	}
 	next := b.shaped(d.grip, d.at, z)
 	if presets.Validate(next) == nil {
-		_ = s.TryPattern(func(engine.Pattern) engine.Pattern { return next })
+		_ = s.TryPattern(gripEdits[d.grip], func(engine.Pattern) engine.Pattern { return next })
 	}
 }
 
@@ -121,23 +129,21 @@ func (b *Bench) snapNear(d *stageDrag) float64 {
 func (b *Bench) shaped(g scene.Grip, at session.Select, z complex128) engine.Pattern {
 	p := b.Session.Pattern()
 	l := p.Lanes[at.Lane]
-	l.Pieces = append([]engine.Piece(nil), l.Pieces...)
-	piece := &l.Pieces[at.Piece]
-	from := z - l.Centre - piece.Path.Centre
+	from := z - l.Centre - l.Pieces[at.Piece].Path.Centre
 	switch g {
 	case scene.GripCentre:
 		c := z - l.Centre
-		piece.Path.Centre = complex(twentieths(real(c)), twentieths(imag(c)))
+		b.onPath(&l, at, func(p *engine.Piece) { p.Path.Centre = complex(twentieths(real(c)), twentieths(imag(c))) })
 	case scene.GripRadius:
-		setRadius(piece, frac.FromFloat(max(twentieths(cmplx.Abs(from)), 0.05)))
+		b.onPath(&l, at, func(p *engine.Piece) { setRadius(p, frac.FromFloat(max(twentieths(cmplx.Abs(from)), 0.05))) })
 	case scene.GripTilt:
-		piece.Path.Tilt = caughtAngle(from)
+		b.onPath(&l, at, func(p *engine.Piece) { p.Path.Tilt = caughtAngle(from) })
 	case scene.GripProp:
 		t := b.Session.Tracks()[at.Lane]
 		round, _, _ := t.Locate(b.Session.Beat())
 		first, now := t.PointAt(0, at.Piece, 0), t.PointAt(round, at.Piece, 0)
 		turned := (now.Head - now.Hand) / (first.Head - first.Hand)
-		*propStart(&l, at) = caughtAngle((z - now.Hand) / turned)
+		beginAt(&l, at, propStart, caughtAngle((z-now.Hand)/turned))
 	}
 	return p.WithLane(at.Lane, l)
 }
@@ -170,7 +176,7 @@ func (b *Bench) letGo(keep bool) {
 		return
 	}
 	if !keep && s.Holding() {
-		_ = s.TryPattern(func(engine.Pattern) engine.Pattern { return d.before })
+		_ = s.TryPattern("", func(engine.Pattern) engine.Pattern { return d.before })
 	}
 	b.stage.drag = nil
 	s.Release()
@@ -188,7 +194,7 @@ func (b *Bench) reading(g scene.Grip) string {
 	case scene.GripTilt:
 		return w.StageNumber(w.Stage.Tilt, float64(p.Path.Tilt))
 	case scene.GripProp:
-		return w.StageNumber(w.Stage.Prop, float64(*propStart(laneInHand(s), s.Selected())))
+		return w.StageNumber(w.Stage.Prop, float64(startOf(s).prop))
 	}
 	kept := p.Cycles.Mul(p.Kept())
 	return w.EndOfPiece(p.Arm.Mul(kept), p.Prop.Mul(kept), p.Length())

@@ -5,7 +5,9 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/engine/seam"
 	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/widget"
 )
 
@@ -35,10 +37,50 @@ func (b *Bench) petalRule() []widget.Picture {
 		return nil
 	}
 	rule := make([]widget.Picture, 0, 2*propReach+1)
+	fits := b.fitting()
 	for v := int64(-propReach); v <= propReach; v++ {
-		rule = append(rule, widget.Picture{Value: float64(v), Curve: b.picture(g, frac.Int(v))})
+		rule = append(rule, widget.Picture{Value: float64(v), Curve: b.picture(g, frac.Int(v)), Good: fits[v+propReach]})
 	}
 	return rule
+}
+
+// fitting tells at which whole prop speeds both joins of the piece in hand are
+// smooth, everything else being as it is.
+type fitting struct {
+	rev int
+	sel session.Select
+	at  [2*propReach + 1]bool
+}
+
+// mostFitted bounds how long a lane may be to be tried with each speed.
+const mostFitted = 200
+
+// fitting returns, from −propReach on, at which whole prop speeds both joins of
+// the piece in hand are smooth. While a finger drags, what holds is what held
+// before: the prop's own drag changes nothing of it.
+func (b *Bench) fitting() [2*propReach + 1]bool {
+	s, f := b.Session, &b.fits
+	if f.rev == s.Revision() && f.sel == s.Selected() || f.sel == s.Selected() && s.Holding() {
+		return f.at
+	}
+	*f = fitting{rev: s.Revision(), sel: s.Selected()}
+	p := s.Pattern()
+	lane, i := p.Lanes[f.sel.Lane], f.sel.Piece
+	n := len(lane.Pieces)
+	if n > mostFitted {
+		return f.at
+	}
+	for k := range f.at {
+		piece := lane.Pieces[i]
+		piece.Prop = frac.Int(int64(k) - propReach)
+		l, _ := lane.Replace(i, piece) // it is there
+		t := engine.NewTrack(l)
+		smooth := func(i int) bool {
+			return seam.At(t, i, p.Tempo, p.Performer.Rigid).Verdict == seam.Smooth
+		}
+		f.at[k] = smooth(i) && smooth((i+n-1)%n)
+	}
+	return f.at
 }
 
 // picture returns the whole elementary pattern that a leg would be a slice of

@@ -17,7 +17,7 @@ import (
 const (
 	idFit     = "fit"
 	idCutHere = "cut-here"
-	idEnd     = "end"
+	idEnd     = session.OfEnd
 )
 
 // How near, in pixels, a finger must come to a curve and to a handle, and

@@ -21,6 +21,7 @@ type Settings struct {
 	Whole    bool `json:"whole"`
 	Kinds    bool `json:"kinds"`
 	ByPiece  bool `json:"byPiece"`
+	Alone    bool `json:"alone"`
 }
 
 // Settings returns what holds now.
@@ -29,7 +30,7 @@ func (b *Bench) Settings() Settings {
 	return Settings{
 		Trail: int(v.Trail), Step: int(b.Session.Steps), Loop: int(b.Session.Loop),
 		HandPath: !v.HideHandPath, Grid: !v.HideGrid, Arms: !v.HideArms, Letters: !v.HideLetters,
-		Whole: !v.HideWhole, Kinds: !v.PlainInk, ByPiece: v.ByPiece,
+		Whole: !v.HideWhole, Kinds: !v.PlainInk, ByPiece: v.ByPiece, Alone: b.alone,
 	}
 }
 
@@ -47,6 +48,7 @@ func (b *Bench) SetSettings(n Settings) {
 	}
 	v.HideHandPath, v.HideGrid, v.HideArms, v.HideLetters = !n.HandPath, !n.Grid, !n.Arms, !n.Letters
 	v.HideWhole, v.PlainInk, v.ByPiece = !n.Whole, !n.Kinds, n.ByPiece
+	b.alone = n.Alone
 }
 
 // ReadSettings reads what Settings wrote as JSON; anything else changes

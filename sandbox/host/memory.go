@@ -12,6 +12,7 @@ type Memory struct {
 	Offered []bench.Choice
 	Sheets  []bench.Sheet
 	Changes int
+	Settles int
 }
 
 // Announce remembers a text.
@@ -28,3 +29,6 @@ func (m *Memory) ShowSheet(s bench.Sheet) { m.Sheets = append(m.Sheets, s) }
 
 // Changed counts complete edits.
 func (m *Memory) Changed() { m.Changes++ }
+
+// Settled counts changes of settings.
+func (m *Memory) Settled() { m.Settles++ }

@@ -57,6 +57,9 @@ func (p *Page) Changed() {
 	}
 }
 
+// Settled lets the page keep the person's settings.
+func (p *Page) Settled() { p.script.Call("settled") }
+
 // Pointers takes the pointer events that have come since the last call and
 // appends them to dst.
 func (p *Page) Pointers(dst []widget.Pointer) []widget.Pointer {

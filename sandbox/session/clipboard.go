@@ -75,15 +75,18 @@ func (s *Session) Place() error {
 	i := s.sel.Piece
 	g := &s.tracks[s.sel.Lane].Legs[i]
 	return s.lane(DidPlace, s.sel, func(l engine.Lane) (engine.Lane, error) {
-		return l.Place(i, engine.Some(written(g.Arm0)), engine.Some(written(g.Prop0)))
+		return l.Place(i, engine.Some(Written(g.Arm0)), engine.Some(Written(g.Prop0)))
 	})
 }
 
-// written returns an angle as a person would write it: within a turn, and
-// without the dust of adding up.
-func written(rad float64) engine.Degrees {
+// Written returns an angle in radians as a person would write it: within a
+// turn, and without the dust of adding up.
+func Written(rad float64) engine.Degrees { return Tidy(engine.ToDegrees(rad)) }
+
+// Tidy is Written for an angle in degrees.
+func Tidy(d engine.Degrees) engine.Degrees {
 	const dust = 1e9 // parts of a degree, a thousandth of engine.TolPropGap
-	return engine.Degrees(math.Round(float64(engine.ToDegrees(rad).Wrap())*dust)/dust) + 0
+	return engine.Degrees(math.Round(float64(d.Wrap())*dust)/dust) + 0
 }
 
 // CarryOn takes the start of its own from the piece in hand.

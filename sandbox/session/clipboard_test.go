@@ -155,7 +155,7 @@ func TestInsertFrom(t *testing.T) {
 			t.Errorf("piece %d = %+v, want %+v", i+2, got[1+i], p)
 		}
 	}
-	if what, ok := s.Undo(); !ok || what != DidInsert {
+	if what, ok := s.Undo(); !ok || what.What != DidInsert {
 		t.Errorf("Undo() = %v, %v, want one step, DidInsert", what, ok)
 	}
 }

@@ -45,7 +45,14 @@ type Session struct {
 type moment struct {
 	pattern engine.Pattern
 	sel     Select
-	left    What
+	left    Edit
+}
+
+// Edit says what an edit was: its sort and, where a number was changed, the
+// name that its caller knows it by.
+type Edit struct {
+	What What
+	Of   string
 }
 
 // What is a sort of edit.
@@ -72,7 +79,7 @@ func New(p engine.Pattern) *Session {
 	return s
 }
 
-func (s *Session) now(left What) moment { return moment{s.pattern, s.sel, left} }
+func (s *Session) now(left Edit) moment { return moment{s.pattern, s.sel, left} }
 
 // show makes m what is seen and takes stock of it.
 func (s *Session) show(m moment) {
@@ -201,6 +208,10 @@ var ErrUnwritable = errors.New("the result could not be saved")
 
 // edit shows a new pattern, with undo.
 func (s *Session) edit(what What, p engine.Pattern, sel Select) error {
+	return s.editAs(Edit{What: what}, p, sel)
+}
+
+func (s *Session) editAs(what Edit, p engine.Pattern, sel Select) error {
 	if err := presets.Validate(p); err != nil {
 		return errors.Join(ErrUnwritable, err)
 	}
@@ -227,16 +238,16 @@ func (s *Session) CanUndo() bool { return len(s.undo) > 0 }
 func (s *Session) CanRedo() bool { return len(s.redo) > 0 }
 
 // Undo goes back by one edit and says which; ok is false if there is none.
-func (s *Session) Undo() (what What, ok bool) { return s.back(&s.undo, &s.redo) }
+func (s *Session) Undo() (what Edit, ok bool) { return s.back(&s.undo, &s.redo) }
 
 // Redo goes forward again.
-func (s *Session) Redo() (what What, ok bool) { return s.back(&s.redo, &s.undo) }
+func (s *Session) Redo() (what Edit, ok bool) { return s.back(&s.redo, &s.undo) }
 
-func (s *Session) back(from, to *[]moment) (What, bool) {
+func (s *Session) back(from, to *[]moment) (Edit, bool) {
 	s.letGo()
 	n := len(*from)
 	if n == 0 {
-		return 0, false
+		return Edit{}, false
 	}
 	m := (*from)[n-1]
 	*from = (*from)[:n-1]
@@ -255,34 +266,35 @@ func (s *Session) Hold() {
 
 func (s *Session) hold() {
 	if s.held == nil {
-		m := s.now(Dialled)
+		m := s.now(Edit{What: Dialled})
 		s.held = &m
 	}
 }
 
 // Try shows a change of the piece in hand while it is held; outside a drag
-// it is an edit of its own.
-func (s *Session) Try(change func(engine.Piece) engine.Piece) error {
+// it is an edit of its own. Undo names what was changed by of.
+func (s *Session) Try(of string, change func(engine.Piece) engine.Piece) error {
 	sel := s.sel
 	l, err := s.pattern.Lanes[sel.Lane].Replace(sel.Piece, change(s.SelectedPiece()))
 	if err != nil {
 		return err
 	}
 	p := s.pattern.WithLane(sel.Lane, l)
-	return s.TryPattern(func(engine.Pattern) engine.Pattern { return p })
+	return s.TryPattern(of, func(engine.Pattern) engine.Pattern { return p })
 }
 
 // TryPattern is Try for a change of the whole pattern; the pieces stay as
 // many as they are.
-func (s *Session) TryPattern(change func(engine.Pattern) engine.Pattern) error {
+func (s *Session) TryPattern(of string, change func(engine.Pattern) engine.Pattern) error {
 	p, sel := change(s.pattern), s.sel
 	if p.Equal(s.pattern) {
 		return nil
 	}
 	if s.holds == 0 {
-		return s.edit(Dialled, p, sel)
+		return s.editAs(Edit{Dialled, of}, p, sel)
 	}
 	s.hold() // anew, if another edit has come between
+	s.held.left.Of = of
 	s.show(moment{pattern: p, sel: sel})
 	return nil
 }

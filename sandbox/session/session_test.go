@@ -49,7 +49,7 @@ func TestHundredsOfEditsUndoneToTheStart(t *testing.T) {
 		case 8:
 			s.Hold()
 			for range 5 {
-				err = errors.Join(err, s.Try(func(p engine.Piece) engine.Piece {
+				err = errors.Join(err, s.Try("", func(p engine.Piece) engine.Piece {
 					p.Prop = frac.New(int64(r.IntN(200)-100), 20)
 					return p
 				}))
@@ -91,7 +91,7 @@ func TestDragIsOneUndo(t *testing.T) {
 	start := s.Pattern()
 	s.Hold()
 	for k := int64(20); k <= 60; k++ {
-		if err := s.Try(func(p engine.Piece) engine.Piece { p.Prop = frac.New(k, 20); return p }); err != nil {
+		if err := s.Try("", func(p engine.Piece) engine.Piece { p.Prop = frac.New(k, 20); return p }); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -99,7 +99,7 @@ func TestDragIsOneUndo(t *testing.T) {
 		t.Error("CanUndo() = true in the middle of a drag, want false")
 	}
 	s.Release()
-	if what, ok := s.Undo(); !ok || what != Dialled || !s.Pattern().Equal(start) {
+	if what, ok := s.Undo(); !ok || what.What != Dialled || !s.Pattern().Equal(start) {
 		t.Error("one undo does not take the whole drag back")
 	}
 	if s.CanUndo() {
@@ -111,7 +111,7 @@ func TestDragThatComesBackIsNoEdit(t *testing.T) {
 	s := halfMoon(t)
 	s.Hold()
 	for _, k := range []int64{3, 2, 1} {
-		_ = s.Try(func(p engine.Piece) engine.Piece { p.Prop = frac.Int(k); return p })
+		_ = s.Try("", func(p engine.Piece) engine.Piece { p.Prop = frac.Int(k); return p })
 	}
 	s.Release()
 	if s.CanUndo() {
@@ -173,7 +173,7 @@ func TestRefusesWhatAFileCannotHold(t *testing.T) {
 	s := halfMoon(t)
 	before := s.Pattern()
 	tooLong := func(p engine.Piece) engine.Piece { p.Beats = frac.Int(20_000); return p }
-	if err := s.Try(tooLong); !errors.Is(err, ErrUnwritable) {
+	if err := s.Try("", tooLong); !errors.Is(err, ErrUnwritable) {
 		t.Errorf("Try with 20000 beats = %v, want %v", err, ErrUnwritable)
 	}
 	if err := s.Rename("", ""); !errors.Is(err, ErrUnwritable) {

@@ -37,6 +37,9 @@ const (
 	stretchCycles = 4
 )
 
+// OfEnd is what undo knows the move of a piece's end by.
+const OfEnd = "end"
+
 // oneGrid is the least length of a piece, in beats.
 var oneGrid = frac.New(1, engine.CutGrid)
 
@@ -132,7 +135,8 @@ func (st *Stretch) within(v frac.Frac) frac.Frac {
 	return v
 }
 
-// StretchTo gives a piece a length in beats; while it is held, as part of the drag.
+// StretchTo gives a piece a length in beats; while it is held, as part of the
+// drag.
 func (s *Session) StretchTo(st *Stretch, length frac.Frac) error {
 	length = st.within(length)
 	l := st.lane
@@ -155,5 +159,5 @@ func (s *Session) StretchTo(st *Stretch, length frac.Frac) error {
 	if err := presets.Validate(next); err != nil {
 		return errors.Join(ErrUnwritable, err)
 	}
-	return s.TryPattern(func(engine.Pattern) engine.Pattern { return next })
+	return s.TryPattern(OfEnd, func(engine.Pattern) engine.Pattern { return next })
 }

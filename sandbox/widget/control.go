@@ -60,6 +60,7 @@ type Control struct {
 type Picture struct {
 	Value float64
 	Curve []display.Pt
+	Good  bool // the value is one that fits what stands around it
 }
 
 // Hit returns where the control is touched: at least a finger's size.

@@ -117,6 +117,9 @@ func (k *Looks) pictures(l *display.List, c *Control) {
 			ink, width = c.Hue, 2
 		}
 		drawCurve(l, p.Curve, at, half, width, ink)
+		if p.Good { // the mark that smooth joins have on the strip
+			l.Disc(display.Pt{X: at.X, Y: c.Rule.Y + c.Rule.H + 4}, 3, t.Ink)
+		}
 	}
 }
 
@@ -174,10 +177,16 @@ func (k *Looks) ruler(l *display.List, c *Control) {
 func (k *Looks) piece(l *display.List, c *Control) {
 	t := k.Theme
 	hue := c.Hue
+	if c.Faint { // its hand is hidden
+		hue = display.Mix(t.Ground, hue, 0.35)
+	}
 	r := c.Rect
 	r.W = max(r.W-2, 1)
 	r = display.Rect{X: r.X + 1, Y: r.Y + 2, W: max(r.W, 1), H: r.H - 4}
 	fill, ink := t.Panel, t.Ink
+	if c.Faint {
+		fill, ink = t.Ground, t.Muted
+	}
 	if k.Pressed != nil && k.Pressed(c.ID) {
 		fill = t.Pressed
 	}

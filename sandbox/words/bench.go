@@ -26,6 +26,7 @@ type Bench struct {
 	ClosesOne, ClosesMany, Never, Together, NeverTogether   string
 	FirstHint                                               string
 	Deleted, CutDone, Rejoined, Moved, Added, Undone, Redid string
+	Flipped                                                 string // %d: a piece
 	NoCut, NoRejoin, LastPiece, Unwritable                  string
 	AskNumber                                               string
 	NotNumber, OutOfRange                                   string
@@ -34,6 +35,8 @@ type Bench struct {
 	AllSmooth                                               string
 	Edits                                                   [10]string // as session.What counts
 	RoundOf                                                 string     // %d, %d: which and how many
+	Fits                                                    string     // %s: a prop speed at which the piece joins smoothly
+	RoundNow                                                string     // %d: which, of a lane that never closes
 	OneTurn, Turns, HalfTurn, QuarterTurn, ThreeQuarters    string
 	GapAfter, PropGapAfter, StopAfter, KinkAfter            string // %d: piece, %s: m, °, m/s
 	JoinSmooth, JoinKink, JoinStop, JoinGap                 string
@@ -81,12 +84,14 @@ var englishBench = Bench{
 	CutDone:  "Cut: pieces %d and %d",
 	Rejoined: "Rejoined: piece %d",
 	Moved:    "Moved: now piece %d",
+	Flipped:  "Flipped: the arm of piece %d sweeps the other way",
 	Added:    "Added: piece %d",
 	Undone:   "Undone: %s",
 	Redid:    "Redone: %s",
 	Edits: [10]string{"a change of a number", "opening a pattern", "the new name", "the cut", "rejoining",
 		"moving the piece", "the way back", "the flip", "repeating", "deleting"},
-	RoundOf: "round %d of %d",
+	Fits:    "%s, both joins smooth",
+	RoundOf: "round %d of %d", RoundNow: "round %d",
 	OneTurn: "1 turn", Turns: "%s turns", HalfTurn: "½ turn", QuarterTurn: "¼ turn", ThreeQuarters: "¾ turn",
 
 	NoCut:      "The playhead stands on a seam. Move it into a piece to cut.",

@@ -15,6 +15,9 @@ type Dials struct {
 	Paths                                   [4]string // as engine.PathKind counts
 	Laws                                    [4]string // as engine.Law counts
 	None                                    string
+	Edit                                    string // undo: %s, a dial's label
+	PathEdit, LawEdit, EndEdit, CentreEdit  string // undo
+	Together, TogetherOn, TogetherOff       string // whether pieces on one path change together
 }
 
 var englishDials = Dials{
@@ -26,8 +29,8 @@ var englishDials = Dials{
 	Tilt:      Dial{"Tilt of the hand path", "Tilt", "%s°"},
 	CentreX:   Dial{"Centre, to the side", "Side", "%s m"},
 	CentreY:   Dial{"Centre, up", "Up", "%s m"},
-	ArmStart:  Dial{"Arm angle at the start", "Arm at", "%s°"},
-	PropStart: Dial{"Prop angle at the start", "Prop at", "%s°"},
+	ArmStart:  Dial{"Arm angle where the piece begins", "Arm at", "%s°"},
+	PropStart: Dial{"Prop angle where the piece begins", "Prop at", "%s°"},
 	From:      Dial{"Kept from", "From", "%s of the stroke"},
 	To:        Dial{"Kept to", "To", "%s of the stroke"},
 	Tether:    Dial{"Tether, hand to head", "Tether", "%s m"},
@@ -41,4 +44,10 @@ var englishDials = Dials{
 	Paths:     [4]string{"circle", "straight line", "ellipse", "stays at a point"},
 	Laws:      [4]string{"evenly", "eases out of the start", "eases into the end", "eases at both ends"},
 	None:      "–",
+	Edit:      "“%s” changed",
+	PathEdit:  "another hand path", LawEdit: "another sharing of the arm’s turn",
+	EndEdit: "moving the end", CentreEdit: "moving the centre",
+	Together:    "Pieces on one hand path",
+	TogetherOn:  "change together, so the circle stays whole",
+	TogetherOff: "change one by one",
 }

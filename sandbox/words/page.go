@@ -22,6 +22,8 @@ type Page struct {
 	KeptName, KeptUnreadable               string
 	DropHere                               string
 	Saved                                  string // %s: a file's name
+	NameIt, NameItHint                     string // at the first save of what was made of a built-in pattern
+	Proposed                               string // %s: the built-in pattern's title
 }
 
 // KeyHelp is a shortcut, or a thing on the screen, and what it does.
@@ -110,5 +112,8 @@ var englishPage = Page{
 	KeptName:       "kept work",
 	KeptUnreadable: "The work kept in this browser could not be read; the first pattern is shown instead.",
 	DropHere:       "Drop a pattern file to open it",
+	NameIt:         "A name for what you have made",
+	NameItHint:     "It began as a built-in pattern. With a name of its own you find it again; its notes are yours to change too.",
+	Proposed:       "%s, my way",
 	Saved:          "Saved as %s",
 }

@@ -145,12 +145,6 @@ func (v *visit) refreshes(n int) {
 	must(v.t, err)
 }
 
-// download presses the page's Save and returns the file it gives.
-func (v *visit) download() (name string, data []byte) {
-	v.t.Helper()
-	return v.saving("save")
-}
-
 // saving presses a button of the page and returns the file it gives.
 func (v *visit) saving(button string) (name string, data []byte) {
 	v.t.Helper()

@@ -101,9 +101,13 @@ func mainJob(t *testing.T, v *visit) {
 	if mine == first {
 		t.Fatal("the edits have changed nothing")
 	}
-	name, saved := v.download()
-	if name != "half-moon.toml" || string(saved) != mine {
-		t.Errorf("saved %s:\n%s\nwant half-moon.toml:\n%s", name, saved, mine)
+	// What is no longer the built-in pattern is offered a name of its own.
+	eval[bool](v, `(document.getElementById("save").click(), true)`)
+	v.wait(`document.getElementById("names").open && document.getElementById("names-title").value === "Half-moon, my way"`)
+	v.shot("job-5-name")
+	name, saved := v.saving("names-done")
+	if mine = v.pattern(); name != "half-moon-my-way.toml" || string(saved) != mine {
+		t.Errorf("saved %s:\n%s\nwant half-moon-my-way.toml:\n%s", name, saved, mine)
 	}
 
 	// Come back: the work is there.
