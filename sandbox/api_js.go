@@ -64,7 +64,7 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 }
 
 // twinActs are the acts that the page knows by name.
-var twinActs = map[string]widget.Act{"press": widget.Press, "set": widget.Set, "menu": widget.Menu}
+var twinActs = map[string]widget.Act{"press": widget.Press, "set": widget.Set, "menu": widget.Menu, "extend": widget.Extend}
 
 // act(id, act, value) carries out what a twin was asked.
 func (a *app) act(args []js.Value) any {

@@ -41,6 +41,8 @@ function pointer(e) {
   const phase = phases[e.type];
   if (phase === 0) {
     if (e.button !== 0) return;
+    const piece = e.shiftKey && pieceUnder(e);
+    if (piece) { program().act(piece, "extend", 0); return; }
     held.add(e.pointerId);
     bench.setPointerCapture(e.pointerId);
     document.activeElement?.blur();
@@ -78,11 +80,16 @@ bench.addEventListener("pointermove", (e) => {
 bench.addEventListener("contextmenu", (e) => {
   e.preventDefault();
   if (e.pointerType === "touch" || e.button !== 2) return;
+  const piece = pieceUnder(e);
+  if (piece) program().act(piece, "menu", 0);
+});
+function pieceUnder(e) {
   for (const [id, el] of twins) {
     const r = el.getBoundingClientRect();
-    if (id.startsWith("piece-") && e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) program().act(id, "menu", 0);
+    if (id.startsWith("piece-") && e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) return id;
   }
-});
+  return "";
+}
 
 // ---- twins: one real element a control, kept in the program's order ----
 
@@ -198,7 +205,8 @@ function pieceKey(e, el) {
   const other = `piece-${lane}-${index + by}`;
   if (!twins.has(other)) return true;
   twinsHold = other;
-  program().act(e.altKey ? el.dataset.id : other, e.altKey ? "set" : "press", index + by);
+  if (e.shiftKey) program().act(other, "extend", 0);
+  else program().act(e.altKey ? el.dataset.id : other, e.altKey ? "set" : "press", index + by);
   return true;
 }
 

@@ -235,24 +235,26 @@ func (b *Bench) arrangeLane(lane int, t *engine.Track) {
 	per := b.perBeat()
 	group := fmt.Sprintf(b.Words.Bench.LaneOf, b.Words.Side(t.Lane.Side))
 	x := track.X
-	for pos, i := range b.order(lane, len(t.Legs)) {
+	for _, i := range b.order(lane, len(t.Legs)) {
 		g := &t.Legs[i]
 		at := session.Select{Lane: lane, Piece: i}
 		f := s.Figure(at)
 		c := widget.Control{
 			ID: pieceID(lane, i), Kind: widget.Piece, Group: group, Lane: lane, Index: i,
 			Label:   b.Words.PieceName(t.Lane.Side, i, len(t.Legs), f) + ", " + b.Words.Join(s.Seams()[lane][i].Verdict),
-			Caption: b.Words.Name(f), Hue: b.hue(at),
+			Caption: b.Words.Name(f), Short: b.Words.ShortName(f), Hue: b.hue(at),
 			On:    s.Selected() == at,
 			Faint: s.Hidden(lane),
+			Along: s.InRange(at),
 			Rect:  display.Rect{X: x, Y: track.Y, W: per * g.Span, H: track.H},
 		}
 		x += c.Rect.W
 		if c.Rect.W >= leastPicture {
 			c.Pictures = []widget.Picture{{Curve: b.picture(g, g.Piece.Prop)}}
 		}
-		if b.lift != nil && b.lift.lane == lane && pos == b.lift.to {
-			c.Rect.X = min(max(b.lift.x, seen.X-c.Rect.W/2), seen.X+seen.W-c.Rect.W/2)
+		if k := b.lift; k.has(lane, i) {
+			x := k.x + (g.Start-t.Legs[k.from].Start)*per
+			c.Rect.X = min(max(x, seen.X-c.Rect.W/2), seen.X+seen.W-c.Rect.W/2)
 		} else {
 			c.Rect = clip(c.Rect, seen)
 			c.Twin = c.Rect.W == 0

@@ -82,8 +82,9 @@ type Bench struct {
 	dials     []dial
 	view      scene.Options
 	stage     onStage
-	slots     []string // the dials that have sliders, first to last
-	alone     bool     // pieces on one path change one by one
+	slots     []string        // the dials that have sliders, first to last
+	alone     bool            // pieces on one path change one by one
+	several   *session.Select // from which the next tap on a piece selects
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -153,6 +154,9 @@ func (b *Bench) Value(id string) float64 {
 		return b.Session.RoundBeat()
 	case idEnd:
 		return b.Session.SelectedPiece().Length().Float()
+	case idBegin:
+		at := b.Session.Selected()
+		return b.Session.Pattern().Lanes[at.Lane].Pieces[max(at.Piece-1, 0)].Length().Float()
 	}
 	if at, ok := b.seamOf(id); ok {
 		return b.Session.Tracks()[at.Lane].Legs[at.Piece].Span

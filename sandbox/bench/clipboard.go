@@ -13,15 +13,17 @@ import (
 // What a piece's sheet offers besides the buttons under the strip, as keys
 // and options name it.
 const (
-	idCopy    = "copy"
-	idCutOut  = "cut-out"
-	idPaste   = "paste"
-	idPlace   = "place"
-	idCarry   = "carry-on"
-	idFlipAll = "mirror-pattern"
-	idTurnAll = "turn-pattern"
-	idJoin    = "join"
-	menu      = "menu-"
+	idCopy      = "copy"
+	idCutOut    = "cut-out"
+	idPaste     = "paste"
+	idPlace     = "place"
+	idCarry     = "carry-on"
+	idFlipAll   = "mirror-pattern"
+	idTurnAll   = "turn-pattern"
+	idJoin      = "join"
+	idSeveral   = "several"
+	idAllPieces = "all-pieces"
+	menu        = "menu-"
 )
 
 // eighth is what the whole is turned by: a diamond becomes a box.
@@ -37,6 +39,10 @@ func (b *Bench) offerPiece() {
 		c.Options = append(c.Options, Option{ID: id, Label: x.Label, Detail: x.Detail})
 	}
 	k := &b.Words.Bench
+	if n := len(t.Legs); n > 1 {
+		add(idSeveral, w.Several)
+		add(idAllPieces, words.TitledText{Label: w.AllPieces.Label, Detail: fmt.Sprintf(w.AllPieces.Detail, n)})
+	}
 	add(idCopy, w.Copy)
 	if s.CanPaste() {
 		add(idPaste, w.Paste)
@@ -73,7 +79,7 @@ func (b *Bench) pressStrip(id string, now float64) (ok bool) {
 		b.offerHand(0, true)
 	case idCopy:
 		s.Copy()
-		b.say(piece(w.Copied)(), now)
+		b.say(b.saidPieces(w.Copied, w.CopiedAll)(), now)
 	case idPaste:
 		if !s.CanPaste() {
 			b.say(w.CopyNothing, now)
@@ -81,8 +87,7 @@ func (b *Bench) pressStrip(id string, now float64) (ok bool) {
 		}
 		b.report(s.Paste(), now, piece(w.Pasted))
 	case idCutOut:
-		n := s.Selected().Piece + 1
-		b.report(s.CutOut(), now, func() string { return fmt.Sprintf(w.CutOutDone, n) })
+		b.report(s.CutOut(), now, counted(s, w.CutOutDone, w.CutOutAll))
 	case idPlace:
 		b.report(s.Place(), now, piece(w.Placed))
 	case idCarry:
@@ -91,6 +96,13 @@ func (b *Bench) pressStrip(id string, now float64) (ok bool) {
 		b.report(s.MirrorPattern(), now, func() string { return w.Mirrored })
 	case idTurnAll:
 		b.report(s.TurnPattern(eighth), now, func() string { return w.Turned })
+	case idSeveral:
+		from := s.Selected()
+		b.several = &from
+		b.say(w.SeveralNow, now)
+	case idAllPieces:
+		s.Select(session.Select{Lane: s.Selected().Lane})
+		b.extend(len(s.Tracks()[s.Selected().Lane].Legs)-1, now)
 	case idJoin:
 		b.showSeam(s.Selected())
 	case idZoomIn, idZoomOut:
@@ -122,7 +134,9 @@ func (b *Bench) chosenStrip(id, option string, now float64) (ok bool) {
 		return false
 	}
 	if at, ok := b.pieceOf(rest); ok {
-		b.Session.Select(at)
+		if !b.Session.InRange(at) {
+			b.Session.Select(at)
+		}
 		if !b.pressStrip(option, now) {
 			b.press(option, now)
 		}
@@ -130,10 +144,19 @@ func (b *Bench) chosenStrip(id, option string, now float64) (ok bool) {
 	return true
 }
 
-// menuPiece takes a piece in hand and asks what to do with it.
+// menuPiece takes a piece in hand, if it is not selected with others, and asks
+// what to do.
 func (b *Bench) menuPiece(at session.Select) {
-	b.Session.Select(at)
+	if !b.Session.InRange(at) {
+		b.Session.Select(at)
+	}
 	b.offerPiece()
+}
+
+// extend selects all pieces up to one, and says which.
+func (b *Bench) extend(piece int, now float64) {
+	b.Session.Extend(piece)
+	b.say(b.saidPieces(b.Words.Strip.OneInHand, b.Words.Strip.SeveralInHand)(), now)
 }
 
 // waiting is a pointer that may become a long press.

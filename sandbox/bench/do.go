@@ -20,6 +20,8 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 	b.hintUntil = 0
 	s := b.Session
 	id := in.ID
+	from := b.several
+	b.several = nil
 	switch {
 	case b.doOnStage(in, now):
 	case id == idPlayhead:
@@ -32,7 +34,7 @@ func (b *Bench) Do(in widget.Intent, now float64) {
 	case b.dial(id) != nil && in.Act != widget.Press:
 		b.slide(b.dial(id), in)
 	case strings.HasPrefix(id, "piece-"):
-		b.doPiece(in, now)
+		b.doPiece(in, from, now)
 	case strings.HasPrefix(id, seamPrefix):
 		b.doSeam(in, now)
 	case in.Act == widget.Press:
@@ -127,9 +129,9 @@ func (b *Bench) press(id string, now float64) {
 	case idFlip:
 		b.report(s.Flip(), now, b.saidPiece(w.Flipped))
 	case idRepeat:
-		b.report(s.Repeat(), now, b.saidPiece(w.Added))
+		b.report(s.Repeat(), now, b.saidPieces(w.Added, b.Words.Strip.AddedAll))
 	case idDelete:
-		b.report(s.Delete(), now, func() string { return w.Deleted })
+		b.report(s.Delete(), now, counted(s, w.Deleted, b.Words.Strip.DeletedAll))
 	default:
 		b.pressStrip(id, now)
 	}
@@ -143,6 +145,28 @@ func cutSuffix(id string, suffixes ...string) (base, suffix string, ok bool) {
 		}
 	}
 	return id, "", false
+}
+
+// saidPieces says which pieces are selected: one, or several.
+func (b *Bench) saidPieces(one, several string) func() string {
+	return func() string {
+		first, last := b.Session.Range()
+		if first == last {
+			return fmt.Sprintf(one, first+1)
+		}
+		return fmt.Sprintf(several, first+1, last+1)
+	}
+}
+
+// counted says how many pieces were selected before an edit: one, or several.
+func counted(s *session.Session, one, several string) func() string {
+	first, last := s.Range()
+	return func() string {
+		if first == last {
+			return one
+		}
+		return fmt.Sprintf(several, last-first+1)
+	}
 }
 
 func (b *Bench) saidPiece(format string) func() string {
@@ -191,7 +215,9 @@ func (b *Bench) pieceOf(id string) (at session.Select, ok bool) {
 	return at, ok
 }
 
-func (b *Bench) doPiece(in widget.Intent, now float64) {
+// doPiece carries out an intent on a piece; where several are to be selected, a
+// tap selects all from the piece that it began with.
+func (b *Bench) doPiece(in widget.Intent, from *session.Select, now float64) {
 	at, ok := b.pieceOf(in.ID)
 	if !ok {
 		b.lift = nil
@@ -202,7 +228,16 @@ func (b *Bench) doPiece(in widget.Intent, now float64) {
 	case widget.Menu:
 		b.menuPiece(at)
 	case widget.Press:
+		if from != nil && from.Lane == at.Lane {
+			s.Select(*from)
+			b.extend(at.Piece, now)
+			return
+		}
 		s.Select(at)
+	case widget.Extend:
+		if at.Lane == s.Selected().Lane {
+			b.extend(at.Piece, now)
+		}
 	case widget.Lift:
 		b.lifted(at.Lane, at.Piece)
 	case widget.Carry:
@@ -215,7 +250,7 @@ func (b *Bench) doPiece(in widget.Intent, now float64) {
 			to, from := b.lift.to, b.lift.from
 			b.lift = nil
 			if to != from {
-				b.report(s.Move(to), now, b.saidPiece(b.Words.Bench.Moved))
+				b.report(s.Move(to), now, b.saidPieces(b.Words.Bench.Moved, b.Words.Strip.MovedAll))
 			}
 		}
 	case widget.PutBack:

@@ -173,22 +173,22 @@ func (b *Bench) drawCut(l *display.List) {
 	}
 }
 
-// drawPieces draws the lanes' pieces, the lifted one last and raised.
+// drawPieces draws the lanes' pieces, the lifted ones last and raised.
 func (b *Bench) drawPieces(l *display.List, looks *widget.Looks) {
-	var top *widget.Control
+	var top []*widget.Control
 	for i := range b.controls {
 		c := &b.controls[i]
 		if c.Kind != widget.Piece || c.Twin {
 			continue
 		}
-		if b.lift != nil && c.Lane == b.lift.lane && c.Index == b.lift.from {
-			top = c
+		if b.lift.has(c.Lane, c.Index) {
+			top = append(top, c)
 			continue
 		}
 		looks.Draw(l, c)
 	}
-	if top != nil {
-		raised := *top
+	for _, c := range top {
+		raised := *c
 		raised.Rect.Y -= 8
 		shade := raised.Rect
 		shade.Y += 10

@@ -45,7 +45,7 @@ func (b *Bench) drawHandles(l *display.List, st *scene.Stage) {
 		if h.Grip == held {
 			st.DrawReading(l, at, b.reading(h.Grip))
 		}
-		if h.Grip == scene.GripEnd && b.focus == idEnd {
+		if id, ok := endIDs[h.Grip]; ok && b.focus == id {
 			l.StrokeRect(b.about(at), theme.Corner, 3, b.theme.Focus)
 		}
 	}
@@ -69,19 +69,32 @@ func (b *Bench) take(at display.Pt) {
 		return
 	}
 	d := &stageDrag{grip: got.Grip, at: s.Selected(), before: s.Pattern(), view: v}
-	if d.grip == scene.GripEnd {
+	if end, ok := stretched(d.grip, d.at); ok {
 		// The round's turn of the prop changes with the piece, so it is the
 		// first round that is shaped, and the head stands at the end.
-		d.stretch = s.StretchOf(d.at)
-		d.length = s.SelectedPiece().Length().Float()
-		b.standAtEnd(d.at)
-		got.At = s.Tracks()[d.at.Lane].PointAt(0, d.at.Piece, 1).Head
+		d.stretch = s.StretchOf(end)
+		d.length = s.Pattern().Lanes[end.Lane].Pieces[end.Piece].Length().Float()
+		b.standAtEnd(end)
+		got.At = s.Tracks()[end.Lane].PointAt(0, end.Piece, 1).Head
 	}
 	if d.off = v.ToScreen(got.At).Sub(at); d.off.Len() > 2*handleReach {
 		d.off = display.Pt{}
 	}
 	s.Hold()
 	b.stage.drag = d
+}
+
+// endIDs are the twins of the handles that move an end of a piece.
+var endIDs = map[scene.Grip]string{scene.GripEnd: idEnd, scene.GripBegin: idBegin}
+
+// stretched returns the piece whose end a handle moves: that of the piece in
+// hand or, at its beginning, of the one before.
+func stretched(g scene.Grip, at session.Select) (end session.Select, ok bool) {
+	if g == scene.GripBegin {
+		at.Piece--
+	}
+	_, ok = endIDs[g]
+	return at, ok
 }
 
 // standAtEnd puts the playhead a hair before a piece's end, still within it.
@@ -106,10 +119,10 @@ func (b *Bench) drag(to display.Pt) {
 		return
 	}
 	z := d.view.ToPlane(to.Add(d.off))
-	if d.grip == scene.GripEnd {
+	if end, ok := stretched(d.grip, d.at); ok {
 		d.length = d.stretch.Near(z, d.length)
-		_ = s.StretchTo(d.stretch, d.stretch.Snap(d.length, b.snapNear(d))) // else it stays
-		b.standAtEnd(d.at)
+		_ = s.StretchTo(d.stretch, d.stretch.Snap(d.length, b.snapNear(d, end))) // else it stays
+		b.standAtEnd(end)
 		return
 	}
 	next := b.shaped(d.grip, d.at, z)
@@ -119,9 +132,9 @@ func (b *Bench) drag(to display.Pt) {
 }
 
 // snapNear is within how many beats of a good place the end is caught.
-func (b *Bench) snapNear(d *stageDrag) float64 {
-	t := b.Session.Tracks()[d.at.Lane]
-	pace := cmplx.Abs(t.AtPiece(0, d.at.Piece, 1).HeadVel) * d.view.Scale
+func (b *Bench) snapNear(d *stageDrag, end session.Select) float64 {
+	t := b.Session.Tracks()[end.Lane]
+	pace := cmplx.Abs(t.AtPiece(0, end.Piece, 1).HeadVel) * d.view.Scale
 	return min(max(snapReach/max(pace, 1e-9), 1.0/engine.CutGrid), mostSnap)
 }
 
@@ -196,6 +209,8 @@ func (b *Bench) reading(g scene.Grip) string {
 	case scene.GripProp:
 		return w.StageNumber(w.Stage.Prop, float64(startOf(s).prop))
 	}
+	at, _ := stretched(g, s.Selected())
+	p = s.Pattern().Lanes[at.Lane].Pieces[at.Piece]
 	kept := p.Cycles.Mul(p.Kept())
 	return w.EndOfPiece(p.Arm.Mul(kept), p.Prop.Mul(kept), p.Length())
 }

@@ -1,15 +1,23 @@
 package bench
 
 import (
+	"slices"
+
 	"whorlbench/sandbox/session"
 )
 
-// lift is a piece being carried along its lane: it follows the finger, and
-// the others make room where it would be put down.
+// lift is what is being carried along its lane, a piece or all that are
+// selected with it: it follows the finger, and the others make room where it
+// would be put down.
 type lift struct {
-	lane, from, to int
-	x              float64 // of its left edge
-	cut            float64 // how much of it lies left of what is seen
+	lane, from, n, to int
+	x                 float64 // of its left edge
+	off               float64 // from there to the edge that the finger carries
+}
+
+// has reports whether a piece is among those carried.
+func (k *lift) has(lane, i int) bool {
+	return k != nil && k.lane == lane && k.from <= i && i < k.from+k.n
 }
 
 // order returns the order in which a lane's pieces are shown.
@@ -18,27 +26,29 @@ func (b *Bench) order(lane, n int) []int {
 	for i := range out {
 		out[i] = i
 	}
-	if k := b.lift; k != nil && k.lane == lane && k.from < n && k.to < n {
-		out = append(out[:k.from], out[k.from+1:]...)
-		out = append(out[:k.to], append([]int{k.from}, out[k.to:]...)...)
+	if k := b.lift; k != nil && k.lane == lane && k.from+k.n <= n && k.to+k.n <= n {
+		carried := slices.Clone(out[k.from : k.from+k.n])
+		out = slices.Delete(out, k.from, k.from+k.n)
+		out = slices.Insert(out, k.to, carried...)
 	}
 	return out
 }
 
-// carryTo moves the lifted piece so that its left edge is at x, and finds
-// where it would be put down: after every piece whose middle lies before its
-// own.
+// carryTo moves what is lifted so that the edge the finger carries is at x, and
+// finds where it would be put down: after every piece whose middle lies before
+// its own.
 func (b *Bench) carryTo(x float64) {
 	k := b.lift
 	t := b.Session.Tracks()[k.lane]
 	track := b.stripTrack(b.plan.lanes[k.lane])
 	perBeat := track.W / b.Session.Round()
-	k.x = x - k.cut
-	middle := k.x + t.Legs[k.from].Span*perBeat/2
+	k.x = x - k.off
+	last := &t.Legs[k.from+k.n-1]
+	middle := k.x + (last.Start+last.Span-t.Legs[k.from].Start)*perBeat/2
 	k.to = 0
 	at := track.X
 	for i := range t.Legs {
-		if i == k.from {
+		if k.has(k.lane, i) {
 			continue
 		}
 		w := t.Legs[i].Span * perBeat
@@ -49,10 +59,18 @@ func (b *Bench) carryTo(x float64) {
 	}
 }
 
-// lifted takes a piece off its place; it is then the piece in hand.
+// lifted takes a piece off its place, and what is selected with it; a piece
+// that is not selected is then the one in hand.
 func (b *Bench) lifted(lane, i int) {
-	b.Session.Select(session.Select{Lane: lane, Piece: i})
+	s := b.Session
+	if at := (session.Select{Lane: lane, Piece: i}); !s.InRange(at) {
+		s.Select(at)
+	}
+	first, last := s.Range()
 	row := b.plan.lanes[lane]
-	at := b.stripTrack(row).X + b.Session.Tracks()[lane].Legs[i].Start*b.perBeat()
-	b.lift = &lift{lane: lane, from: i, to: i, x: at, cut: max(b.stripShown(row).X-at, 0)}
+	place := func(i int) float64 {
+		return b.stripTrack(row).X + s.Tracks()[lane].Legs[i].Start*b.perBeat()
+	}
+	held := max(place(i), b.stripShown(row).X) // what is beyond the edge is not under the finger
+	b.lift = &lift{lane: lane, from: first, n: last - first + 1, to: first, x: place(first), off: held - place(first)}
 }

@@ -18,6 +18,7 @@ const (
 	idFit     = "fit"
 	idCutHere = "cut-here"
 	idEnd     = session.OfEnd
+	idBegin   = "begin"
 )
 
 // How near, in pixels, a finger must come to a curve and to a handle, and
@@ -38,7 +39,7 @@ type onStage struct {
 	drag     *stageDrag
 	panFrom  display.Pt // where the view was taken, or carried to last
 	mark     cutMark
-	end      endOf
+	ends     [2]endOf
 }
 
 // cutMark is where a tap has put the playhead, to cut there.
@@ -49,10 +50,10 @@ type cutMark struct {
 	sel  session.Select
 }
 
-// endOf keeps how far the end of the piece in hand can go.
+// endOf keeps how far the end of a piece can go.
 type endOf struct {
 	rev     int
-	sel     session.Select
+	at      session.Select
 	stretch *session.Stretch
 }
 
@@ -83,11 +84,16 @@ func (b *Bench) marked() (piece int, at frac.Frac, ok bool) {
 	return s.CutPlace()
 }
 
-// stretch returns how far the end of the piece in hand can go.
-func (b *Bench) stretch() *session.Stretch {
-	e, s := &b.stage.end, b.Session
-	if e.stretch == nil || e.rev != s.Revision() || e.sel != s.Selected() {
-		*e = endOf{s.Revision(), s.Selected(), s.StretchOf(s.Selected())}
+// stretch returns how far the end of a piece can go: of the one in hand or the
+// one before it.
+func (b *Bench) stretch(at session.Select) *session.Stretch {
+	s := b.Session
+	e := &b.stage.ends[0]
+	if at != s.Selected() {
+		e = &b.stage.ends[1]
+	}
+	if e.stretch == nil || e.rev != s.Revision() || e.at != at {
+		*e = endOf{s.Revision(), at, s.StretchOf(at)}
 	}
 	return e.stretch
 }
@@ -100,7 +106,7 @@ func (b *Bench) arrangeStage() {
 	}
 	v := b.StageView()
 	if b.showsHandles() {
-		b.arrangeEnd(v)
+		b.arrangeEnds(v)
 	}
 	if piece, at, ok := b.marked(); ok {
 		t := s.Tracks()[s.Selected().Lane]
@@ -110,18 +116,23 @@ func (b *Bench) arrangeStage() {
 	}
 }
 
-// arrangeEnd declares the twin of the handle at the end of the piece in hand;
-// what the other handles do has its sliders.
-func (b *Bench) arrangeEnd(v scene.View) {
+// arrangeEnds declares the twins of the handles at the ends of the piece in
+// hand; what the other handles do has its sliders.
+func (b *Bench) arrangeEnds(v scene.View) {
 	s := b.Session
 	for _, h := range scene.Handles(s) {
-		if h.Grip != scene.GripEnd {
+		end, ok := stretched(h.Grip, s.Selected())
+		if !ok {
 			continue
 		}
-		p := s.SelectedPiece()
-		b.add(widget.Control{ID: idEnd, Kind: widget.Slider, Twin: true, Label: b.Words.Stage.End, Rect: b.about(v.ToScreen(h.At)),
-			Value: p.Length().Float(), Min: 1.0 / engine.CutGrid, Max: b.stretch().Most().Float(), Step: 1.0 / engine.CutGrid, KeyStep: 0.25,
-			Text: b.reading(scene.GripEnd)})
+		label := b.Words.Stage.End
+		if h.Grip == scene.GripBegin {
+			label = b.Words.Stage.Begin
+		}
+		p := s.Pattern().Lanes[end.Lane].Pieces[end.Piece]
+		b.add(widget.Control{ID: endIDs[h.Grip], Kind: widget.Slider, Twin: true, Label: label, Rect: b.about(v.ToScreen(h.At)),
+			Value: p.Length().Float(), Min: 1.0 / engine.CutGrid, Max: b.stretch(end).Most().Float(), Step: 1.0 / engine.CutGrid, KeyStep: 0.25,
+			Text: b.reading(h.Grip)})
 	}
 }
 
@@ -267,12 +278,19 @@ func (b *Bench) doOnStage(in widget.Intent, now float64) (ok bool) {
 	case in.ID == idCutHere && in.Act == widget.Press:
 		b.stage.mark = cutMark{}
 		b.press(idCut, now)
-	case in.ID == idEnd && in.Act == widget.Set:
+	case (in.ID == idEnd || in.ID == idBegin) && in.Act == widget.Set:
 		const grid = 1.0 / engine.CutGrid
-		st := b.stretch()
+		end := b.Session.Selected()
+		if in.ID == idBegin {
+			if end.Piece == 0 {
+				return true
+			}
+			end.Piece--
+		}
+		st := b.stretch(end)
 		_ = b.Session.StretchTo(st, frac.New(int64(math.Round(in.Value/grid)), engine.CutGrid)) // else it stays
 	default:
-		return in.ID == idFit || in.ID == idCutHere || in.ID == idEnd
+		return in.ID == idFit || in.ID == idCutHere || in.ID == idEnd || in.ID == idBegin
 	}
 	return true
 }

@@ -224,6 +224,30 @@ func TestDragTheEnd(t *testing.T) {
 	}
 }
 
+// The beginning of a piece is the end of the one before it.
+func TestDragTheBeginning(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.doubleTap(r.on(angle(180, 1.2)))
+	whole := engine.NewTrack(r.s.Pattern().Lanes[0])
+	r.tap("piece-0-1")
+	r.haul(r.handle(scene.GripBegin), angle(200, 1.2), angle(226, 1.2))
+	l := r.s.Pattern().Lanes[0]
+	if got := l.Pieces[0].Length().Float(); math.Abs(got-1.5) > 1.0/12 || r.s.Selected().Piece != 1 {
+		t.Errorf("dragged, piece 1 has %v beats and piece %d is in hand, want near 1.5 and 2", got, r.s.Selected().Piece+1)
+	}
+	moved := engine.NewTrack(l)
+	for beat := 0.0; beat < 4; beat += 0.01 {
+		if cmplx.Abs(moved.At(beat).Head-whole.At(beat).Head) > 1e-9 {
+			t.Fatalf("moving the beginning has moved the head at beat %v", beat)
+		}
+	}
+	r.b.Draw()
+	r.b.Do(widget.Intent{ID: "begin", Act: widget.Set, Value: 0.5}, 0)
+	if got := r.s.Pattern().Lanes[0].Pieces[0].Length(); !got.Equal(frac.New(1, 2)) || r.b.Value("begin") != 0.5 {
+		t.Errorf("its twin set to 1/2 gives piece 1 %v beats and reads %v", got, r.b.Value("begin"))
+	}
+}
+
 func TestTwinOfTheEnd(t *testing.T) {
 	r := newRig(t, phone, "half-moon")
 	if c := r.control("end"); !c.Twin || c.Value != 2 || c.Text != "½ turn · 2 beats" || c.Max < 8 {
@@ -420,7 +444,7 @@ func TestStageControlsFit(t *testing.T) {
 					}
 				}
 				for _, d := range r.b.Controls() {
-					if d.ID != c.ID && d.ID != "end" && d.ID != "fit" && d.ID != "cut-here" && overlap(c.Rect, d.Rect) {
+					if d.ID != c.ID && d.ID != "end" && d.ID != "begin" && d.ID != "fit" && d.ID != "cut-here" && overlap(c.Rect, d.Rect) {
 						t.Errorf("%v×%v: %s %v lies over %s %v", f.W, f.H, c.ID, c.Rect, d.ID, d.Rect)
 					}
 				}

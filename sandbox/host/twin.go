@@ -57,7 +57,7 @@ func Twins(controls []widget.Control, zoom float64) []Twin {
 		out = append(out, Twin{
 			ID: c.ID, Kind: kinds[c.Kind], Label: label, Text: c.Text, Keys: c.Keys, Group: c.Group,
 			Rect:  [4]float64{tidy(c.Rect.X * zoom), tidy(c.Rect.Y * zoom), tidy(c.Rect.W * zoom), tidy(c.Rect.H * zoom)},
-			Value: c.Value, Min: c.Min, Max: c.Max, Step: c.Step, KeyStep: c.KeyStep, On: c.On, Disabled: c.Disabled, Index: c.Index,
+			Value: c.Value, Min: c.Min, Max: c.Max, Step: c.Step, KeyStep: c.KeyStep, On: c.On || c.Along, Disabled: c.Disabled, Index: c.Index,
 		})
 	}
 	return out

@@ -22,6 +22,7 @@ const (
 	GripTilt        // of a line or an ellipse: a square at its + end
 	GripProp        // the prop at the piece's start: a knob at its head
 	GripEnd         // the end of the slice: a bar across the curve
+	GripBegin       // its beginning, where the piece before it ends: another bar
 )
 
 // Handle is a grip with its place in the plane (m).
@@ -66,6 +67,11 @@ func Handles(s *session.Session) []Handle {
 			head = at.Hand + (head-at.Hand)*0.55
 		}
 		hs = append(hs, Handle{Grip: GripProp, At: head, From: at.Hand})
+	} else if sel.Piece > 0 {
+		begin := t.AtPiece(round, sel.Piece, 0)
+		if cmplx.Abs(begin.Head-end.Head) >= 0.2*g.Tether() { // else the end has its place
+			hs = append(hs, Handle{Grip: GripBegin, At: begin.Head, From: begin.Hand, Dir: heading(t, round, sel.Piece, 0, begin)})
+		}
 	}
 	return hs
 }
@@ -112,7 +118,7 @@ func (st *Stage) DrawHandles(l *display.List, s *session.Session, held Grip) {
 			l.Segment(from, at, 1.5, display.Mix(th.Stage, th.Ink, 0.5))
 			knob(at, r)
 			l.Disc(at, r-4, hue)
-		case GripEnd:
+		case GripEnd, GripBegin:
 			along := h.Dir / complex(cmplx.Abs(h.Dir), 0) * complex(1/v.Scale, 0)
 			bar := func(half, width float64, c color.NRGBA) {
 				d := along * complex(0, half)

@@ -3,6 +3,7 @@ package session
 import (
 	"errors"
 	"math"
+	"slices"
 
 	"whorlbench/engine"
 )
@@ -10,28 +11,32 @@ import (
 // ErrNothingCopied says that there is nothing to paste.
 var ErrNothingCopied = errors.New("nothing has been copied")
 
-// Copy keeps the piece in hand to be pasted; nothing changes.
-func (s *Session) Copy() { s.clip = []engine.Piece{s.SelectedPiece()} }
+// Copy keeps what is selected to be pasted; nothing changes.
+func (s *Session) Copy() {
+	first, last := s.Range()
+	s.clip = slices.Clone(s.pattern.Lanes[s.sel.Lane].Pieces[first : last+1])
+}
 
 // CanPaste reports whether there is something to paste.
 func (s *Session) CanPaste() bool { return len(s.clip) > 0 }
 
-// CutOut copies the piece in hand and takes it out.
+// CutOut copies what is selected and takes it out.
 func (s *Session) CutOut() error {
-	i, piece := s.sel.Piece, s.SelectedPiece()
-	err := s.lane(DidCutOut, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
-	if err == nil {
-		s.clip = []engine.Piece{piece}
+	before := s.clip
+	s.Copy()
+	err := s.takeOut(DidCutOut)
+	if err != nil {
+		s.clip = before
 	}
 	return err
 }
 
-// Paste puts what was copied after the piece in hand, where it carries on.
+// Paste puts what was copied after what is selected, where it carries on.
 func (s *Session) Paste() error {
 	if !s.CanPaste() {
 		return ErrNothingCopied
 	}
-	return s.insert(DidPaste, s.clip)
+	return s.insertAfter(DidPaste, s.clip)
 }
 
 // InsertFrom puts the pieces of another pattern's right hand, or of its only
@@ -43,13 +48,23 @@ func (s *Session) InsertFrom(p engine.Pattern) error {
 			l = x
 		}
 	}
-	return s.insert(DidInsert, l.Pieces)
+	return s.insertAfter(DidInsert, l.Pieces)
 }
 
-// insert puts pieces after the piece in hand and takes the first in hand.
-func (s *Session) insert(what What, pieces []engine.Piece) error {
-	i := s.sel.Piece
-	return s.lane(what, Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) {
+// insertAfter puts pieces after what is selected and takes the first in hand.
+func (s *Session) insertAfter(what What, pieces []engine.Piece) error {
+	_, last := s.Range()
+	if err := s.insert(what, last, pieces); err != nil {
+		return err
+	}
+	s.Select(s.sel)
+	return nil
+}
+
+// insert puts pieces after piece i of the lane in hand, where the first carries
+// on, and selects them.
+func (s *Session) insert(what What, i int, pieces []engine.Piece) error {
+	return s.several(what, i+1, len(pieces), func(l engine.Lane) (engine.Lane, error) {
 		var err error
 		for k, p := range pieces {
 			if k == 0 {

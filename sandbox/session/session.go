@@ -6,6 +6,7 @@ package session
 import (
 	"errors"
 	"math"
+	"slices"
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
@@ -21,6 +22,7 @@ type Select struct{ Lane, Piece int }
 type Session struct {
 	pattern engine.Pattern
 	sel     Select
+	also    int // the other end of what is selected: a piece of the lane in hand
 	undo    []moment
 	redo    []moment
 	held    *moment // before the drag that is going on
@@ -83,8 +85,8 @@ func (s *Session) now(left Edit) moment { return moment{s.pattern, s.sel, left} 
 
 // show makes m what is seen and takes stock of it.
 func (s *Session) show(m moment) {
-	s.pattern, s.sel = m.pattern, m.sel
-	s.clampSelection()
+	s.pattern = m.pattern
+	s.Select(m.sel)
 	s.rev++
 	s.tracks = s.tracks[:0:0]
 	s.figures = s.figures[:0:0]
@@ -98,11 +100,6 @@ func (s *Session) show(m moment) {
 		}
 		s.figures = append(s.figures, names)
 	}
-}
-
-func (s *Session) clampSelection() {
-	s.sel.Lane = min(max(s.sel.Lane, 0), len(s.pattern.Lanes)-1)
-	s.sel.Piece = min(max(s.sel.Piece, 0), len(s.pattern.Lanes[s.sel.Lane].Pieces)-1)
 }
 
 // Pattern returns the open pattern; the caller does not change it.
@@ -139,15 +136,6 @@ func (s *Session) WorstSeam() (lane int, worst seam.Seam, ok bool) {
 		}
 	}
 	return lane, worst, ok
-}
-
-// Selected returns the piece in hand.
-func (s *Session) Selected() Select { return s.sel }
-
-// Select takes a piece in hand.
-func (s *Session) Select(at Select) {
-	s.sel = at
-	s.clampSelection()
 }
 
 // SelectedPiece returns the piece in hand as written.
@@ -188,7 +176,8 @@ func (s *Session) Seek(beat float64) {
 // SelectUnderPlayhead takes the piece under the playhead in hand, on the lane
 // in hand.
 func (s *Session) SelectUnderPlayhead() {
-	_, s.sel.Piece, _ = s.tracks[s.sel.Lane].Locate(s.beat)
+	_, i, _ := s.tracks[s.sel.Lane].Locate(s.beat)
+	s.Select(Select{s.sel.Lane, i})
 }
 
 // RoundOf returns which round of the whole's closing the playhead is in, from
@@ -390,13 +379,28 @@ func (s *Session) Rejoin() error {
 	return s.lane(DidRejoin, Select{s.sel.Lane, i}, func(l engine.Lane) (engine.Lane, error) { return l.Rejoin(i) })
 }
 
-// Move makes the piece in hand piece j of its lane.
+// Move puts what is selected elsewhere in its lane, so that the first of it
+// becomes piece j.
 func (s *Session) Move(j int) error {
-	i := s.sel.Piece
-	if i == j {
+	first, last := s.Range()
+	if first == j {
 		return nil
 	}
-	return s.lane(DidMove, Select{s.sel.Lane, j}, func(l engine.Lane) (engine.Lane, error) { return l.Move(i, j) })
+	n := last - first + 1
+	return s.several(DidMove, j, n, func(l engine.Lane) (engine.Lane, error) {
+		var err error
+		for k := range n {
+			// Each goes to its place; what stays on its way makes room.
+			from, to := first+k, j+k
+			if j > first {
+				from, to = first, j+n-1
+			}
+			if l, err = l.Move(from, to); err != nil {
+				return l, err
+			}
+		}
+		return l, nil
+	})
 }
 
 // ThereAndBack puts the way back after the piece in hand.
@@ -411,16 +415,16 @@ func (s *Session) Flip() error {
 	return s.lane(DidFlip, s.sel, func(l engine.Lane) (engine.Lane, error) { return l.Flip(i) })
 }
 
-// Repeat puts a copy after the piece in hand.
+// Repeat puts a copy after what is selected.
 func (s *Session) Repeat() error {
-	i := s.sel.Piece
-	return s.lane(DidRepeat, Select{s.sel.Lane, i + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Repeat(i) })
+	first, last := s.Range()
+	pieces := slices.Clone(s.pattern.Lanes[s.sel.Lane].Pieces[first : last+1])
+	return s.insert(DidRepeat, last, pieces)
 }
 
-// Delete takes the piece in hand out.
+// Delete takes what is selected out.
 func (s *Session) Delete() error {
-	i := s.sel.Piece
-	err := s.lane(DidDelete, Select{s.sel.Lane, max(i-1, 0)}, func(l engine.Lane) (engine.Lane, error) { return l.Delete(i) })
+	err := s.takeOut(DidDelete)
 	if err == nil {
 		// What is left is seen as it was: in the first round, where the prop has
 		// not yet carried on.
@@ -429,5 +433,22 @@ func (s *Session) Delete() error {
 	return err
 }
 
-// CanDelete reports whether the lane in hand has a piece to spare.
-func (s *Session) CanDelete() bool { return len(s.pattern.Lanes[s.sel.Lane].Pieces) > 1 }
+// takeOut removes what is selected; the piece before it is then in hand.
+func (s *Session) takeOut(what What) error {
+	first, last := s.Range()
+	return s.lane(what, Select{s.sel.Lane, max(first-1, 0)}, func(l engine.Lane) (engine.Lane, error) {
+		var err error
+		for range last - first + 1 {
+			if l, err = l.Delete(first); err != nil {
+				return l, err
+			}
+		}
+		return l, nil
+	})
+}
+
+// CanDelete reports whether the lane in hand can spare what is selected.
+func (s *Session) CanDelete() bool {
+	first, last := s.Range()
+	return len(s.pattern.Lanes[s.sel.Lane].Pieces) > last-first+1
+}

@@ -30,6 +30,7 @@ type Control struct {
 	Kind     Kind
 	Label    string // what it is called, in full
 	Caption  string // what is written on it
+	Short    string // a piece: what is written where the caption has no room
 	Icon     Icon
 	Rect     display.Rect
 	Track    display.Rect // slider, ruler: where its value runs, left to right
@@ -45,6 +46,7 @@ type Control struct {
 	Disabled bool
 	Quiet    bool // a button that reads as a label
 	Faint    bool // drawn as if off, but a press says why
+	Along    bool // a piece: selected, in hand or with the one that is
 	Twin     bool // for its twin alone: not drawn, and no pointer takes it
 	Lane     int
 	Index    int

@@ -194,6 +194,9 @@ func (k *Looks) piece(l *display.List, c *Control) {
 	if c.On {
 		l.FillRect(r, 6, display.Mix(t.Panel, hue, 0.28))
 		l.StrokeRect(r, 6, 2.5, t.Ink)
+	} else if c.Along {
+		l.FillRect(r, 6, display.Mix(t.Panel, hue, 0.28))
+		l.StrokeRect(r, 6, 1.5, t.Ink)
 	} else if r.W > 6 {
 		l.StrokeRect(r, 6, 1.25, t.Edge)
 	}
@@ -213,10 +216,14 @@ func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color
 		return
 	}
 	room := r.W - 2*pad - 2*half - gap
-	size := k.Grown(c.Caption, theme.TextSmall, c.On, room, r.H-14)
+	caption := c.Caption
+	if k.Faces.Width(caption, theme.TextSmall, c.On) > room {
+		caption = c.Short
+	}
+	size := k.Grown(caption, theme.TextSmall, c.On, room, r.H-14)
 	name := ""
 	if room >= leastName {
-		name = k.Faces.Fit(c.Caption, size, c.On, room)
+		name = k.Faces.Fit(caption, size, c.On, room)
 	}
 	wide := k.Faces.Width(name, size, c.On)
 	if name != "" {

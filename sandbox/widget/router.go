@@ -41,6 +41,7 @@ const (
 	Drop               // a lifted piece is put down at Value
 	PutBack            // a lifted piece goes back to its place
 	Menu               // a piece is pressed for long: what can be done with it
+	Extend             // a piece is selected too, with all up to it
 )
 
 // Intent is an act on a control.

@@ -19,6 +19,11 @@ type Figure struct {
 	InSpinStar       string
 	AntispinStar     string
 	Petal            string // %s: a counted number
+	ShortIn          string // %s: petals, where there is little room
+	ShortAnti        string
+	ShortTwo         string
+	ShortThree       string
+	ShortStar        string
 	Counted          []string
 	Extension        string
 	Isolation        string
@@ -48,6 +53,11 @@ var englishFigure = Figure{
 	InSpinStar:      "%s in-spin star flower",
 	AntispinStar:    "%s antispin star flower",
 	Petal:           "%s-petal",
+	ShortIn:         "%s-petal in-spin",
+	ShortAnti:       "%s-petal antispin",
+	ShortTwo:        "cateye",
+	ShortThree:      "triquetra",
+	ShortStar:       "%s-petal star",
 	Counted:         []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"},
 	Extension:       "extension",
 	Isolation:       "isolation",
@@ -136,6 +146,25 @@ func (t *Table) flower(f naming.Figure) string {
 		return w.ThreeAntispin
 	}
 	return fmt.Sprintf(w.AntispinFlower, petals)
+}
+
+// ShortName is Name where there is little room: a flower's without its family.
+func (t *Table) ShortName(f naming.Figure) string {
+	w := &t.Figure
+	petals := f.Petals.String()
+	switch {
+	case f.Kind == naming.Star:
+		return fmt.Sprintf(w.ShortStar, petals)
+	case f.Kind != naming.Flower:
+		return t.Name(f)
+	case f.Spin != naming.SpinAnti:
+		return fmt.Sprintf(w.ShortIn, petals)
+	case f.Petals.Float() == 2:
+		return w.ShortTwo
+	case f.Petals.Float() == 3:
+		return w.ShortThree
+	}
+	return fmt.Sprintf(w.ShortAnti, petals)
 }
 
 func (t *Table) count(f naming.Figure) string {

@@ -9,7 +9,7 @@ import (
 // Stage holds the words of what hands do on the drawn pattern itself.
 type Stage struct {
 	Fit, CutHere               Named
-	End                        string // the handle at the end of the piece in hand
+	End, Begin                 string // the handles at the ends of the piece in hand
 	EndReads                   string // %s, %s: turns, beats
 	Centre, Radius, Tilt, Prop string // %s: numbers, as they read beside the finger
 }
@@ -18,6 +18,7 @@ var englishStage = Stage{
 	Fit:      Named{"Fit the whole pattern in view", "Fit"},
 	CutHere:  Named{"Cut here, where the head stands", "Cut here"},
 	End:      "End of the piece in hand, along its curve",
+	Begin:    "Beginning of the piece in hand: the end of the one before, along its curve",
 	EndReads: "%s · %s",
 	Centre:   "centre %s, %s m",
 	Radius:   "radius %s m",

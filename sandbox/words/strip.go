@@ -42,6 +42,11 @@ type Strip struct {
 	Inserted                              string        // %s: title
 	InsertShort, InsertLabel              string        // %s: title
 	ZoomNow                               string        // %s: beats
+	Several, AllPieces                    TitledText    // %d: how many
+	SeveralNow                            string
+	OneInHand, SeveralInHand              string // %d, %d: first and last
+	MovedAll, AddedAll, CopiedAll         string // %d, %d
+	DeletedAll, CutOutAll                 string // %d: how many
 }
 
 // TitledText is a choice: what it is called, and what it does.
@@ -82,7 +87,7 @@ var englishStrip = Strip{
 	PlaceHere:   TitledText{"Place here", "It begins here from now on, arm and prop, whatever comes before."},
 	Carry:       TitledText{"Let it carry on", "It begins where the piece before ends."},
 	CopyNothing: "There is nothing to paste yet. Copy a piece first.",
-	Copied:      "Copied: piece %d", CutOutDone: "Cut out: piece %d. Paste puts it elsewhere.", Pasted: "Pasted: piece %d",
+	Copied:      "Copied: piece %d", CutOutDone: "Cut out. Paste puts it elsewhere.", Pasted: "Pasted: piece %d",
 	Placed: "Placed: piece %d", CarriesOn: "Piece %d carries on",
 	MirrorAll: TitledText{"Mirror the whole pattern", "Left and right change places, and so do the hands."},
 	TurnAll:   TitledText{"Turn the whole by 45°", "A diamond becomes a box, a box a diamond."},
@@ -110,7 +115,13 @@ var englishStrip = Strip{
 	Outward: "%s m/s outward: the pull grows at once", Inward: "%s m/s inward: the pull slackens at once", Sideways: "%s m/s; more than %s is a kink",
 	LengthNow: "Piece %d: %s",
 	Inserted:  "Added: %s", InsertShort: "Add after", InsertLabel: "Add after the piece in hand: %s",
-	ZoomNow: "The strip shows %s",
+	ZoomNow:    "The strip shows %s",
+	Several:    TitledText{"Select several", "Then tap the piece up to which you want them."},
+	AllPieces:  TitledText{"Select all", "The %d pieces of this hand, to copy, move, repeat or take out at once."},
+	SeveralNow: "Now tap the piece up to which you want them",
+	OneInHand:  "Piece %d in hand", SeveralInHand: "Pieces %d to %d selected",
+	MovedAll: "Moved: now pieces %d to %d", AddedAll: "Added: pieces %d to %d", CopiedAll: "Copied: pieces %d to %d",
+	DeletedAll: "%d pieces deleted. Undo brings them back.", CutOutAll: "Cut out: %d pieces. Paste puts them elsewhere.",
 }
 
 // Line is one line of a sheet: what it is about, and what there is to say.

@@ -1,0 +1,41 @@
+package session
+
+import "whorlbench/engine"
+
+// Selected returns the piece in hand: what sliders and handles change.
+func (s *Session) Selected() Select { return s.sel }
+
+// Select takes a piece in hand, and no other.
+func (s *Session) Select(at Select) {
+	at.Lane = min(max(at.Lane, 0), len(s.pattern.Lanes)-1)
+	at.Piece = min(max(at.Piece, 0), len(s.pattern.Lanes[at.Lane].Pieces)-1)
+	s.sel, s.also = at, at.Piece
+}
+
+// Extend selects all pieces from the one in hand to piece i of its lane: what
+// copies, moves, repeats or takes out does so with all of them.
+func (s *Session) Extend(i int) {
+	s.also = min(max(i, 0), len(s.pattern.Lanes[s.sel.Lane].Pieces)-1)
+}
+
+// Range returns the first and the last piece that is selected, on the lane in
+// hand.
+func (s *Session) Range() (first, last int) {
+	return min(s.sel.Piece, s.also), max(s.sel.Piece, s.also)
+}
+
+// InRange reports whether a piece is selected, in hand or along with it.
+func (s *Session) InRange(at Select) bool {
+	first, last := s.Range()
+	return at.Lane == s.sel.Lane && first <= at.Piece && at.Piece <= last
+}
+
+// several edits the lane in hand and selects n pieces of the result from first
+// on.
+func (s *Session) several(what What, first, n int, change func(engine.Lane) (engine.Lane, error)) error {
+	err := s.lane(what, Select{s.sel.Lane, first}, change)
+	if err == nil {
+		s.Extend(first + n - 1)
+	}
+	return err
+}
