@@ -217,7 +217,7 @@ func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color
 	}
 	room := r.W - 2*pad - 2*half - gap
 	caption := c.Caption
-	if k.Faces.Width(caption, theme.TextSmall, c.On) > room {
+	if k.Faces.Width(caption, theme.TextSmall*max(k.Text, 1), c.On) > room {
 		caption = c.Short
 	}
 	size := k.Grown(caption, theme.TextSmall, c.On, room, r.H-14)
