@@ -215,21 +215,27 @@ func (k *Looks) pieceFace(l *display.List, c *Control, r display.Rect, ink color
 	if len(c.Pictures) == 0 {
 		return
 	}
-	room := r.W - 2*pad - 2*half - gap
+	room, picture := r.W-2*pad, 2.0*half+gap
+	wanted := theme.TextSmall * max(k.Text, 1)
 	caption := c.Caption
-	if k.Faces.Width(caption, theme.TextSmall*max(k.Text, 1), c.On) > room {
+	if k.Faces.Width(caption, wanted, c.On) > room-picture {
 		caption = c.Short
 	}
-	size := k.Grown(caption, theme.TextSmall, c.On, room, r.H-14)
+	if k.Text > 1 && k.Faces.Width(caption, wanted, c.On) > room-picture && room >= leastName {
+		picture = 0 // whoever wants large text wants to read
+	}
+	size := k.Grown(caption, theme.TextSmall, c.On, room-picture, r.H-14)
 	name := ""
-	if room >= leastName {
-		name = k.Faces.Fit(caption, size, c.On, room)
+	if room-picture >= leastName {
+		name = k.Faces.Fit(caption, size, c.On, room-picture)
 	}
 	wide := k.Faces.Width(name, size, c.On)
-	if name != "" {
-		wide += gap
+	if name == "" {
+		picture = 2 * half
 	}
-	x := r.X + (r.W-wide-2*half)/2
-	drawCurve(l, c.Pictures[0].Curve, display.Pt{X: x + half, Y: mid}, min(half, r.W/2-2), 1.25, ink)
-	l.Text(display.Pt{X: x + 2*half + gap, Y: mid + size/3}, size, c.On, ink, name)
+	x := r.X + (r.W-wide-picture)/2
+	if picture > 0 {
+		drawCurve(l, c.Pictures[0].Curve, display.Pt{X: x + half, Y: mid}, min(half, r.W/2-2), 1.25, ink)
+	}
+	l.Text(display.Pt{X: x + picture, Y: mid + size/3}, size, c.On, ink, name)
 }
