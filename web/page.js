@@ -341,14 +341,48 @@ function patternButton(p) {
   return element("li", "", b, after);
 }
 
+let patternsAt = 0; // how far down the list was looked through
+
 $("show-patterns").addEventListener("click", () => {
   const families = new Map();
   for (const p of program().library()) families.set(p.family, [...(families.get(p.family) ?? []), p]);
-  const parts = [];
-  for (const [family, list] of families) parts.push(element("h3", family), element("ul", "", ...list.map(patternButton)));
+  const parts = [], jumps = [];
+  for (const [family, list] of families) {
+    const head = element("h3", family);
+    head.tabIndex = -1;
+    const part = element("section", "", head, element("ul", "", ...list.map(patternButton)));
+    parts.push(part);
+    const jump = element("button", family);
+    jump.type = "button";
+    jump.addEventListener("click", () => { part.scrollIntoView(); head.focus({ preventScroll: true }); });
+    jumps.push(jump);
+  }
   $("patterns-list").replaceChildren(...parts);
+  $("patterns-jump").replaceChildren(...jumps);
+  filterPatterns();
   show("patterns");
+  $("patterns").scrollTop = patternsAt;
 });
+$("patterns").addEventListener("close", () => { patternsAt = $("patterns").scrollTop; });
+
+// filterPatterns leaves what has all the words that are searched for.
+function filterPatterns() {
+  const wanted = $("patterns-search").value.toLowerCase().split(/\s+/).filter(Boolean);
+  let some = false;
+  for (const part of $("patterns-list").children) {
+    let any = false;
+    for (const li of part.querySelectorAll("li")) {
+      const text = `${part.firstChild.textContent} ${li.textContent}`.toLowerCase();
+      li.hidden = !wanted.every((w) => text.includes(w));
+      any ||= !li.hidden;
+    }
+    part.hidden = !any;
+    some ||= any;
+  }
+  $("patterns-jump").hidden = wanted.length > 0;
+  $("patterns-none").textContent = some ? "" : $("patterns-none").dataset.text;
+}
+$("patterns-search").addEventListener("input", filterPatterns);
 
 // ---- what is seen and how it plays: kept here, as it is the person's ----
 

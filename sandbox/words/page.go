@@ -9,6 +9,7 @@ type Page struct {
 	Retry                                  string
 	NameAndNotes, Title, Notes             string
 	Patterns, PatternsIntro                string
+	Search, SearchNone, Families           string // of the patterns
 	More, Open, OpenFile, Save             string
 	Theme, ThemeAuto, ThemeDay, ThemeNight string
 	KeysTitle, SafetyTitle                 string
@@ -45,6 +46,9 @@ var englishPage = Page{
 	Title:         "Title",
 	Notes:         "Notes",
 	Patterns:      "Patterns",
+	Search:        "Search, by a trade word or a title",
+	SearchNone:    "Nothing here is called that. Try a trade word, such as antispin, triquetra or pendulum.",
+	Families:      "Families",
 	PatternsIntro: "Starting points, easier ones first. Opening one can be undone.",
 	More:          "More",
 	Open:          "Open",
