@@ -240,6 +240,10 @@ function benchKey(e) {
   if (e.key === " ") return press("play");
   if (e.key.toLowerCase() === "z") { program().zoom(e.shiftKey ? 1 / stageZoom : stageZoom); return true; }
   if (e.key === "?") { showMore(); return true; }
+  if (twins.has("take")) {
+    const id = { Escape: "leave", Enter: "take", n: "next-way" }[e.key];
+    if (id) return press(id);
+  }
   if (e.key === "l") { program().loop(); return true; }
   if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
   const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
@@ -310,16 +314,8 @@ const svgSpace = "http://www.w3.org/2000/svg";
 
 // picture draws the heads' courses of a built-in pattern.
 function picture(heads) {
-  const svg = document.createElementNS(svgSpace, "svg");
-  svg.setAttribute("viewBox", "-50 -50 100 100");
-  svg.setAttribute("aria-hidden", "true");
-  for (const h of heads) {
-    const path = document.createElementNS(svgSpace, "path");
-    path.setAttribute("d", h.path);
-    path.setAttribute("class", h.left ? "left" : "right");
-    svg.append(path);
-  }
-  return svg;
+  return svg("svg", { viewBox: "-50 -50 100 100", "aria-hidden": "true" },
+    ...heads.map((h) => svg("path", { d: h.path, class: h.left ? "left" : "right" })));
 }
 
 function element(tag, text, ...children) {
@@ -430,25 +426,87 @@ $("ask").querySelector("form").addEventListener("submit", (e) => {
   if (refused) { e.preventDefault(); $("ask-refused").textContent = refused; $("ask-value").select(); }
 });
 
-function choose(c) {
-  const items = c.options.map((o) => {
-    const b = element("button", "", element("b", o.label), element("small", o.detail));
-    b.type = "button";
-    if (o.on) b.setAttribute("aria-current", "true");
-    b.addEventListener("click", () => { $("choose").close(); program().chosen(c.id, o.id); });
-    return element("li", "", b);
-  });
+function choose(json) {
+  const c = JSON.parse(json);
+  const parts = [];
+  let list = null;
+  for (const o of c.options) {
+    if (!list || o.head) {
+      if (o.head) parts.push(element("h3", o.head));
+      list = element("ul", "");
+      parts.push(list);
+    }
+    list.append(element("li", "", optionButton(c.id, o, "choose")));
+  }
   $("choose-label").textContent = c.label;
-  $("choose-list").replaceChildren(...items);
+  $("choose-text").textContent = c.text;
+  $("choose-list").replaceChildren(...parts);
   show("choose");
+  $("choose").scrollTop = 0;
 }
 
-function showSheet(s) {
+// optionButton is a thing to pick, which closes the dialog that it stands in.
+function optionButton(list, o, within) {
+  const b = element("button", "", ...(o.picture ? [motion(o.picture)] : []), element("span", "", element("b", o.label), element("small", o.detail)));
+  b.type = "button";
+  if (o.on) b.setAttribute("aria-current", "true");
+  b.addEventListener("click", () => { $(within).close(); program().chosen(list, o.id); });
+  return b;
+}
+
+function svg(tag, attributes, ...children) {
+  const e = document.createElementNS(svgSpace, tag);
+  for (const [name, value] of Object.entries(attributes)) e.setAttribute(name, value);
+  e.append(...children);
+  return e;
+}
+
+// motion is a small picture of a piece in its elementary pattern, that moves
+// while its dialog is open.
+const moving = new Map(); // the picture's parts -> what it shows
+function motion(p) {
+  const hand = svg("circle", { r: 4, class: "hand" }), head = svg("circle", { r: 6, class: "head" }), tether = svg("path", { class: "tether" });
+  const out = svg("svg", { viewBox: "-50 -50 100 100", "aria-hidden": "true", class: `motion ${p.left ? "left" : "right"}` },
+    svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), tether, hand, head);
+  const parts = { out, hand, head, tether };
+  moving.set(parts, p);
+  pose(parts, p, 0.3);
+  if (moving.size === 1 && !still.matches) requestAnimationFrame(move);
+  return out;
+}
+function pose({ hand, head, tether }, p, share) {
+  const last = p.points.length / 4 - 1;
+  const at = Math.min(share, 1) * last, k = Math.min(Math.floor(at), last - 1), f = at - k;
+  const [hx, hy, x, y] = [0, 1, 2, 3].map((i) => p.points[4 * k + i] * (1 - f) + p.points[4 * k + 4 + i] * f);
+  hand.setAttribute("cx", hx); hand.setAttribute("cy", hy);
+  head.setAttribute("cx", x); head.setAttribute("cy", y);
+  tether.setAttribute("d", `M${hx} ${hy}L${x} ${y}`);
+}
+function move(now) {
+  for (const [parts, p] of moving) {
+    if (parts.out.isConnected && parts.out.closest("dialog[open]")) pose(parts, p, ((now / 1000) % (p.seconds + 0.4)) / p.seconds);
+    else moving.delete(parts);
+  }
+  if (moving.size) requestAnimationFrame(move);
+}
+
+function showSheet(json) {
+  const s = JSON.parse(json);
   $("sheet-title").textContent = s.title;
   $("sheet-lead").textContent = s.lead;
   $("sheet-text").textContent = s.text;
-  $("sheet-lines").replaceChildren(...s.lines.map((l) => element("div", "", element("dt", l.name), element("dd", l.text))));
+  $("sheet-sections").replaceChildren(...(s.sections ?? []).flatMap((part) => [
+    ...(part.head ? [element("h3", part.head)] : []),
+    ...(part.text ? [element("p", part.text)] : []),
+    ...(part.plot ? [plot(part.plot)] : []),
+    element("dl", "", ...(part.lines ?? []).map((l) => element("div", "", element("dt", l.name), element("dd", l.text)))),
+  ]));
+  $("sheet-actions").replaceChildren(...(s.actions ?? []).map((o) => element("li", "", optionButton(s.id, o, "sheet"))));
   show("sheet");
+  $("sheet").scrollTop = 0;
+}
+function plot(p) {
+  return svg("svg", { viewBox: p.box, role: "img", "aria-label": p.label, class: "plot" }, ...p.paths.map((x) => svg("path", { d: x.d, class: x.class })));
 }
 
 function problem(lines) {

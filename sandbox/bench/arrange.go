@@ -59,6 +59,7 @@ func (b *Bench) arrange() {
 	b.arrangeSliders()
 	b.arrangeStrip()
 	b.arrangeStage()
+	b.arrangeTryout()
 }
 
 func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }

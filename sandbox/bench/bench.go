@@ -42,15 +42,20 @@ type Question struct {
 
 // Choice is a list to pick one thing from.
 type Choice struct {
-	ID      string // of the control
-	Label   string
-	Options []Option
+	ID      string   `json:"id"` // of the control
+	Label   string   `json:"label"`
+	Text    string   `json:"text"` // what is to be known before
+	Options []Option `json:"options"`
 }
 
 // Option is one thing to pick; On says that it is what holds now.
 type Option struct {
-	ID, Label, Detail string
-	On                bool
+	ID      string        `json:"id"`
+	Label   string        `json:"label"`
+	Detail  string        `json:"detail"`
+	Head    string        `json:"head"` // of the options that follow, where another begins
+	On      bool          `json:"on"`
+	Picture *scene.Motion `json:"picture"` // nil for none
 }
 
 // Bench is the instrument.
@@ -82,8 +87,9 @@ type Bench struct {
 	dials     []dial
 	view      scene.Options
 	stage     onStage
-	slots     []string        // the dials that have sliders, first to last
-	alone     bool            // pieces on one path change one by one
+	slots     []string // the dials that have sliders, first to last
+	alone     bool     // pieces on one path change one by one
+	tryout    *tryout
 	several   *session.Select // from which the next tap on a piece selects
 }
 

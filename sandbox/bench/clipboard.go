@@ -201,6 +201,9 @@ func (b *Bench) editName(e session.Edit) string {
 	if i, ok := e.What.StripEdit(); ok {
 		return b.Words.Strip.Edits[i]
 	}
+	if i, ok := e.What.ShownEdit(); ok {
+		return b.Words.Tryout.Edits[i]
+	}
 	d := &b.Words.Dials
 	switch {
 	case e.What != session.Dialled:

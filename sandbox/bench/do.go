@@ -133,7 +133,9 @@ func (b *Bench) press(id string, now float64) {
 	case idDelete:
 		b.report(s.Delete(), now, counted(s, w.Deleted, b.Words.Strip.DeletedAll))
 	default:
-		b.pressStrip(id, now)
+		if !b.pressTryout(id, now) {
+			b.pressStrip(id, now)
+		}
 	}
 }
 

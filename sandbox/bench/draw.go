@@ -11,11 +11,14 @@ import (
 	"whorlbench/sandbox/widget"
 )
 
-// drawMessage writes what was just done over the foot of the stage, where it
-// goes by itself, or the first visitor's hint.
+// drawMessage writes over the foot of the stage what was just done, where it
+// goes by itself, or what is being tried out, or the first visitor's hint.
 func (b *Bench) drawMessage(l *display.List) {
-	text := b.toast.text
-	if text == "" && b.hintUntil > 0 {
+	text, foot := b.toast.text, b.plan.stage.Y+b.plan.stage.H
+	switch {
+	case b.trying() != nil:
+		text, foot = b.tryoutText(), b.tryoutRow().Y
+	case text == "" && b.hintUntil > 0:
 		text = b.Words.Bench.FirstHint
 	}
 	if text == "" {
@@ -26,7 +29,7 @@ func (b *Bench) drawMessage(l *display.List) {
 	st := b.plan.stage
 	room := min(st.W-24-2*pad, 560*b.plan.text)
 	lines := b.faces.Wrap(text, size, false, room)
-	if most := max(int((st.H-12)/line)-1, 1); len(lines) > most { // the live region has it all
+	if most := max(int((foot-st.Y-12)/line)-1, 1); len(lines) > most { // the live region has it all
 		lines = append(lines[:most-1], b.faces.Fit(strings.Join(lines[most-1:], " "), size, false, room))
 	}
 	w := 0.0
@@ -34,7 +37,7 @@ func (b *Bench) drawMessage(l *display.List) {
 		w = max(w, b.faces.Width(s, size, false))
 	}
 	high := line*float64(len(lines)) + 12
-	box := display.Rect{X: st.X + (st.W-w)/2 - pad, Y: st.Y + st.H - high - 6, W: w + 2*pad, H: high}
+	box := display.Rect{X: st.X + (st.W-w)/2 - pad, Y: foot - high - 6, W: w + 2*pad, H: high}
 	l.FillRect(box, min(high/2, 16), b.theme.Ink)
 	for i, s := range lines {
 		l.Text(display.Pt{X: box.X + pad, Y: box.Y + 6 + line*(float64(i)+0.76)}, size, false, b.theme.Ground, s)

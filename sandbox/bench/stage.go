@@ -193,9 +193,10 @@ func (b *Bench) drawStage(l *display.List) {
 		st.DrawPath(l, s)
 	}
 	st.Draw(l, s)
-	if b.showsHandles() {
+	if b.showsHandles() && b.trying() == nil {
 		b.drawHandles(l, &st)
 	}
+	b.drawTryout(l, &st)
 	if piece, at, ok := b.marked(); ok {
 		st.DrawCut(l, s, piece, at.Float()/s.Tracks()[s.Selected().Lane].Legs[piece].Span)
 	}

@@ -99,7 +99,7 @@ func TestSeamSheet(t *testing.T) {
 	}
 	want := map[string]string{"Gap of the hand": "none", "The hand": "turns back, by 180°", "The arm": "changes its direction",
 		"The prop": "keeps its direction", "Jump across the tether": "none"}
-	for _, l := range got.Lines {
+	for _, l := range got.Sections[0].Lines {
 		if w, ok := want[l.Name]; ok && w != l.Text {
 			t.Errorf("%s: %q, want %q", l.Name, l.Text, w)
 		}

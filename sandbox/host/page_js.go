@@ -4,6 +4,7 @@ package host
 
 import (
 	"encoding/json"
+	"fmt"
 	"syscall/js"
 
 	"whorlbench/sandbox/bench"
@@ -33,21 +34,18 @@ func (p *Page) Ask(q bench.Question) {
 }
 
 // Choose opens a list to pick from.
-func (p *Page) Choose(c bench.Choice) {
-	var options []any
-	for _, o := range c.Options {
-		options = append(options, map[string]any{"id": o.ID, "label": o.Label, "detail": o.Detail, "on": o.On})
-	}
-	p.script.Call("choose", map[string]any{"id": c.ID, "label": c.Label, "options": options})
-}
+func (p *Page) Choose(c bench.Choice) { p.script.Call("choose", encode(c)) }
 
 // ShowSheet opens something to be read.
-func (p *Page) ShowSheet(s bench.Sheet) {
-	var lines []any
-	for _, l := range s.Lines {
-		lines = append(lines, map[string]any{"name": l.Name, "text": l.Text})
+func (p *Page) ShowSheet(s bench.Sheet) { p.script.Call("showSheet", encode(s)) }
+
+// encode writes what the page's script reads as JSON.
+func encode(v any) string {
+	data, err := json.Marshal(v)
+	if err != nil { // only a number that is not finite could do it
+		panic(fmt.Sprintf("host: %v", err))
 	}
-	p.script.Call("showSheet", map[string]any{"title": s.Title, "lead": s.Lead, "text": s.Text, "lines": lines})
+	return string(data)
 }
 
 // Changed says that an edit is complete.

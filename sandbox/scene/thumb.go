@@ -20,7 +20,7 @@ const thumbRounds = 8
 
 // Thumbs returns a small picture of each lane, all to one scale.
 func Thumbs(tracks []*engine.Track) []Thumb {
-	const half, margin, decimals = 50, 3, 1
+	const half, margin = 50, 3
 	v := Fit(tracks, display.Rect{X: -half, Y: -half, W: 2 * half, H: 2 * half}, margin, false)
 	var out []Thumb
 	for _, t := range tracks {
@@ -29,19 +29,26 @@ func Thumbs(tracks []*engine.Track) []Thumb {
 			n, _ := c.Rounds.Float64()
 			rounds = math.Min(n, thumbRounds)
 		}
-		var d []byte
+		var d svgPath
 		Trail(t, 0, t.Beats*rounds, func(p engine.Point, _ int, _ float64, broken bool) {
-			at := v.ToScreen(p.Head)
-			cmd := byte('L')
-			if broken {
-				cmd = 'M'
-			}
-			d = append(d, cmd)
-			d = strconv.AppendFloat(d, at.X, 'f', decimals, 64)
-			d = append(d, ' ')
-			d = strconv.AppendFloat(d, at.Y, 'f', decimals, 64)
+			d.to(v.ToScreen(p.Head), broken)
 		})
 		out = append(out, Thumb{Left: t.Lane.Side == engine.Left, Path: string(d)})
 	}
 	return out
+}
+
+// svgPath is the d of an SVG path while it is written, to a tenth of its unit.
+type svgPath []byte
+
+func (d *svgPath) to(p display.Pt, begins bool) {
+	const decimals = 1
+	cmd := byte('L')
+	if begins {
+		cmd = 'M'
+	}
+	*d = append(*d, cmd)
+	*d = strconv.AppendFloat(*d, p.X, 'f', decimals, 64)
+	*d = append(*d, ' ')
+	*d = strconv.AppendFloat(*d, p.Y, 'f', decimals, 64)
 }

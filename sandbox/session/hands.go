@@ -26,7 +26,7 @@ const firstStripEdit = 100
 // StripEdit returns which of the strip's edits w is, from 0; ok is false if it
 // is another.
 func (w What) StripEdit() (i int, ok bool) {
-	return int(w) - firstStripEdit, w >= firstStripEdit
+	return int(w) - firstStripEdit, w >= firstStripEdit && w < firstShownEdit
 }
 
 // Timing is how a second hand goes with the first: props and hands alike.

@@ -30,6 +30,24 @@ func (s *Session) InRange(at Select) bool {
 	return at.Lane == s.sel.Lane && first <= at.Piece && at.Piece <= last
 }
 
+// Edits that were shown before they were made.
+const (
+	DidMend What = iota + firstShownEdit
+	DidFollow
+)
+
+// firstShownEdit keeps these apart from the others.
+const firstShownEdit = 200
+
+// ShownEdit returns which of the shown edits w is, from 0; ok is false if it is
+// another.
+func (w What) ShownEdit() (i int, ok bool) {
+	return int(w) - firstShownEdit, w >= firstShownEdit
+}
+
+// Adopt makes p, which was made from the open pattern, the open one.
+func (s *Session) Adopt(what What, p engine.Pattern, sel Select) error { return s.edit(what, p, sel) }
+
 // several edits the lane in hand and selects n pieces of the result from first
 // on.
 func (s *Session) several(what What, first, n int, change func(engine.Lane) (engine.Lane, error)) error {

@@ -125,7 +125,10 @@ var englishStrip = Strip{
 }
 
 // Line is one line of a sheet: what it is about, and what there is to say.
-type Line struct{ Name, Text string }
+type Line struct {
+	Name string `json:"name"`
+	Text string `json:"text"`
+}
 
 // HandName names a hand, as a heading does.
 func (t *Table) HandName(side engine.Side) string {

@@ -12,6 +12,7 @@ type Table struct {
 	View    View
 	Strip   Strip
 	Stage   Stage
+	Tryout  Tryout
 	Page    Page
 	State   State
 	Report  Report
@@ -29,6 +30,7 @@ var English = Table{
 	View:    englishView,
 	Strip:   englishStrip,
 	Stage:   englishStage,
+	Tryout:  englishTryout,
 	Page:    englishPage,
 	State:   englishState,
 	Report:  englishReport,

@@ -1,0 +1,19 @@
+package words
+
+// Tryout holds the words of a change that is shown before it is made.
+type Tryout struct {
+	Take, Leave, Next Named
+	Way               string // %d, %d: which and how many, %s: what it is
+	Taken, Left       string
+	Edits             [2]string // as session counts from session.DidMend
+}
+
+var englishTryout = Tryout{
+	Take:  Named{"Take the change that is shown", "Take it"},
+	Leave: Named{"Leave everything as it is", "Leave it"},
+	Next:  Named{"Show the next way", "Next way"},
+	Way:   "%d of %d: %s",
+	Taken: "Taken. Undo brings back what was.",
+	Left:  "Left as it was",
+	Edits: [2]string{"the mending", "what was added"},
+}
