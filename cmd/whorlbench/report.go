@@ -20,8 +20,10 @@ func writeReport(w io.Writer, r report.Report, tempo float64, colour bool) {
 		writePieces(w, h)
 		writeSeams(w, h, colour)
 		fmt.Fprintf(w, "  %s\n", laneCloses(h, tempo))
+		writeWhole(w, h)
 	}
 	fmt.Fprintln(w, wholeCloses(r, tempo))
+	writeCalled(w, r)
 	for _, f := range r.Faults {
 		fmt.Fprintf(w, "%s\n", paint(fmt.Sprintf(say.Check.Fault, f.Level, f.Where, f.What), levelColour[f.Level], colour))
 	}

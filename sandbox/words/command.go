@@ -89,7 +89,7 @@ usage:
 
 commands:
   serve   opens the bench to a browser on this machine
-  check   tells what a pattern is made of, how its pieces join and when it closes
+  check   tells what a pattern is made of, how its pieces join, what it is called and when it closes
   sample  prints where hands and heads are, as CSV
 
 - as FILE is standard input
@@ -134,7 +134,8 @@ Serves the built bench until it is interrupted.
 		Usage: `usage: whorlbench check [--json] [--strict LEVEL] FILE...
 
 Tells, for each hand, which elementary patterns its pieces are slices of, how
-they join, and when the whole closes. - reads standard input.
+they join, what the whole is called by each definition and when it closes.
+- reads standard input.
 
   --json           one object a file, for other programs; several files: an array
   --strict LEVEL   exit status 1 if this fault or a worse one is found; worst first:
@@ -203,5 +204,12 @@ const sampleAnswer = `  half-moon.toml: Half-moon
     1 → 2  smooth         180°          0           0  hand turns back, arm reverses
     2 → 1  smooth         180°          0           0  hand turns back, arm reverses
     closes after 1 round, 4 beats, 2 s
+    Elementary    No: piece 1 is extension and piece 2 is a four-petal antispin flower.
+    CAP (broad)   Yes: it closes; piece 1 is extension and piece 2 is a four-petal antispin flower.
+    CAP (strict)  Yes: all pieces are slices of flowers, and the hand turns back after piece 1.
+    C-cap         Yes: the hand goes to and fro on one arc of one circle.
+    S-cap         No: the hand stays on one circle, and an S needs two.
+    Diamond       No: in piece 1 the hand does not go straight.
   the whole closes after 4 beats, 2 s
+  C-cap of extension and four-petal antispin flower, strict sense
 `

@@ -7,6 +7,7 @@ package words
 type Table struct {
 	Lang    string // BCP 47
 	Figure  Figure
+	Whole   Whole
 	Bench   Bench
 	Dials   Dials
 	View    View
@@ -25,6 +26,7 @@ type Table struct {
 var English = Table{
 	Lang:    "en",
 	Figure:  englishFigure,
+	Whole:   englishWhole,
 	Bench:   englishBench,
 	Dials:   englishDials,
 	View:    englishView,

@@ -27,19 +27,22 @@ type Report struct {
 	// Period is PeriodBeats exactly; Closes says whether there is one.
 	Period frac.Frac `json:"-"`
 	Closes bool      `json:"-"`
+	// Hybrid rules on two hands.
+	Hybrid naming.Ruling `json:"-"`
 }
 
 // Hand is what there is to say of one lane.
 type Hand struct {
-	Side        string    `json:"side"`
-	ClosesAfter *big.Int  `json:"closes_after"`
-	Pieces      []Piece   `json:"pieces"`
-	Seams       []Seam    `json:"seams"`
-	Elementary  *struct{} `json:"elementary"`
-	Cap         *struct{} `json:"cap"`
-	Tether      *struct{} `json:"tether"`
+	Side        string     `json:"side"`
+	ClosesAfter *big.Int   `json:"closes_after"`
+	Pieces      []Piece    `json:"pieces"`
+	Seams       []Seam     `json:"seams"`
+	Elementary  Elementary `json:"elementary"`
+	Cap         Cap        `json:"cap"`
+	Tether      *struct{}  `json:"tether"`
 
 	Track *engine.Track `json:"-"`
+	Whole naming.Whole  `json:"-"`
 }
 
 // Piece is what a piece is a slice of.
@@ -86,6 +89,9 @@ func Of(file string, p engine.Pattern) Report {
 		r.PeriodBeats = num(beats)
 		r.PeriodSeconds = num(beats * 60 / p.Tempo)
 	}
+	if left, right, ok := r.LeftRight(); ok {
+		r.Hybrid = naming.Hybrid(tracks[left], tracks[right])
+	}
 	r.findFaults()
 	return r
 }
@@ -96,7 +102,9 @@ func hand(t *engine.Track, p engine.Pattern) Hand {
 	for i := range t.Legs {
 		h.Pieces = append(h.Pieces, piece(&t.Legs[i]))
 	}
-	for _, s := range seam.Of(t, p.Tempo, p.Performer.Rigid) {
+	seams := seam.Of(t, p.Tempo, p.Performer.Rigid)
+	h.judge(seams)
+	for _, s := range seams {
 		out := Seam{
 			After: s.After + 1, HandGap: Number(s.HandGap), HeadGap: Number(s.HeadGap), PropGap: Number(s.PropGap),
 			HandTurnsBack: s.HandTurnsBack, ArmReverses: s.ArmReverses, PropReverses: s.PropReverses,

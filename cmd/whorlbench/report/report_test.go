@@ -44,7 +44,7 @@ func TestEveryKeyIsThere(t *testing.T) {
 		seams
 		after hand_gap head_gap prop_gap_deg turn_deg hand_turns_back arm_reverses prop_reverses jump_along jump_across verdict
 		after hand_gap head_gap prop_gap_deg turn_deg hand_turns_back arm_reverses prop_reverses jump_along jump_across verdict
-		elementary cap tether duet faults`)
+		elementary yes because cap broad strict shape because tether duet faults`)
 	if got := keys(t, data); !slices.Equal(got, want) {
 		t.Errorf("keys = %v, want %v", got, want)
 	}
