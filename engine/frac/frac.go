@@ -101,8 +101,12 @@ func (f Frac) Abs() Frac { return Frac{new(big.Rat).Abs(f.rat())} }
 // Cmp returns −1, 0 or 1 as f is below, equal to or above g.
 func (f Frac) Cmp(g Frac) int { return f.rat().Cmp(g.rat()) }
 
-// Equal reports whether f = g.
-func (f Frac) Equal(g Frac) bool { return f.Cmp(g) == 0 }
+// Equal reports whether f = g. Both are in lowest terms, so that nothing need be
+// multiplied, nor memory taken for it.
+func (f Frac) Equal(g Frac) bool {
+	a, b := f.rat(), g.rat()
+	return a.Num().Cmp(b.Num()) == 0 && a.Denom().Cmp(b.Denom()) == 0
+}
 
 // Less reports whether f < g.
 func (f Frac) Less(g Frac) bool { return f.Cmp(g) < 0 }

@@ -25,7 +25,7 @@ const (
 	NeverCloses  Clause = iota // no; Gap m: the hand ends a round elsewhere
 	OnePattern                 // Elementary: yes, CAP: no; Figures[0]; Count pieces
 	ThereAndBack               // the same, played forward and back
-	TwoPatterns                // Elementary: no, CAP: yes; Piece, Other, Figures, Difference, Count patterns
+	TwoPatterns                // Elementary: no, CAP: yes; Piece, Other, Figures, Difference
 	NewEachRound               // the same; Piece, Figures[0], Round: it is another pattern there
 	HandJumps                  // no; Piece before the jump, Gap m
 	PropJumps                  // no; Piece before the jump, Gap degrees

@@ -32,19 +32,21 @@ func diamond(t *engine.Track, seams []seam.Seam) Ruling {
 	if r, jumps := handJump(seams); jumps {
 		return r
 	}
-	ends, ok := turningPoints(t)
-	if !ok {
-		return Ruling{Clause: NotRound}
+	ends, once := turningPoints(t)
+	r := square(ends)
+	if r.Yes && !once {
+		r = Ruling{Clause: NotRound}
 	}
-	return square(ends)
+	return r
 }
 
 func stays(g *engine.Leg) bool { return g.Path().IsPoint() || g.Piece.Arm.IsZero() }
 
 // turningPoints returns the places where the hand changes its heading, in
-// order, once round; ok is false if it goes to and fro within one piece more
-// often than anyone who goes round a square.
-func turningPoints(t *engine.Track) (ends []complex128, ok bool) {
+// order, once round. Of a piece along which the hand goes to and fro more often
+// than anyone who goes round a square it gives two or three; then once is false.
+func turningPoints(t *engine.Track) (ends []complex128, once bool) {
+	once = true
 	for i := range t.Legs {
 		g := &t.Legs[i]
 		if stays(g) {
@@ -56,19 +58,26 @@ func turningPoints(t *engine.Track) (ends []complex128, ok bool) {
 		// The hand turns at the ends of the stroke, every half turn of the arm.
 		low, high := math.Min(from, to)-end, math.Max(from, to)-end
 		first, last := math.Floor(low/math.Pi)+1, math.Ceil(high/math.Pi)-1
-		if last-first >= 2 {
-			return nil, false
+		turns := last - first + 1
+		if turns > 1 {
+			once = false
+			turns = 2 + math.Mod(turns, 2) // the last one stays at its end
+		}
+		k, step := first, 1.0
+		if to < from {
+			k, step = last, -1
 		}
 		long := max(g.Path().A, g.Path().B)
-		for k := first; k <= last; k++ {
+		for ; turns > 0; turns-- {
 			side := long
 			if math.Mod(k, 2) != 0 {
 				side = -long
 			}
 			ends = append(ends, g.Path().Centre+cmplx.Rect(side, end))
+			k += step
 		}
 	}
-	return straightened(ends), true
+	return straightened(ends), once
 }
 
 // straightened leaves out the places that the hand goes straight through, and
@@ -119,14 +128,17 @@ func square(ends []complex128) Ruling {
 	}
 	middle := (at[0] + at[1] + at[2] + at[3]) / corners
 	out := at[0] - middle
-	steps := make([]int, len(ends)) // quarter turns about the middle to the next place
+	where := make([]int, len(ends)) // quarter turns about the middle
 	for i, z := range ends {
 		q, right := quarters(z-middle, out)
-		next, rightToo := quarters(ends[(i+1)%len(ends)]-middle, out)
-		if !right || !rightToo {
+		if !right {
 			return Ruling{Clause: NotSquare}
 		}
-		steps[i] = (next - q + corners) % corners
+		where[i] = q
+	}
+	steps := make([]int, len(ends)) // to the next place
+	for i, q := range where {
+		steps[i] = (where[(i+1)%len(where)] - q + corners) % corners
 		if steps[i] == corners/2 {
 			return Ruling{Clause: NotRound}
 		}

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"whorlbench/engine"
-	"whorlbench/engine/frac"
 	"whorlbench/engine/seam"
 )
 
@@ -84,7 +83,7 @@ func walkerOf(t *engine.Track) walker {
 		g := &t.Legs[i]
 		f := Of(g)
 		w.figures[i] = f
-		w.turns[i] = !t.PerRound.IsInt() && f.HasRatio && f.Ratio.Abs().Equal(frac.Int(1))
+		w.turns[i] = !t.PerRound.IsInt() && f.calledByPhase()
 	}
 	return w
 }

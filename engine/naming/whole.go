@@ -11,7 +11,7 @@ import (
 // Whole is what the whole of a lane is called. The definitions disagree, so
 // there is a ruling for each.
 type Whole struct {
-	Parts []Part // the different elementary patterns, in the order of the lane
+	Parts []Part // the sorts of elementary patterns, in the order of the lane
 	More  bool   // there are more than MostParts
 
 	Closes  bool
@@ -21,7 +21,8 @@ type Whole struct {
 	Elementary, Broad, Strict, C, S, Diamond Ruling
 }
 
-// Part is one of the elementary patterns that a lane is assembled from.
+// Part is a sort of elementary pattern that a lane is assembled from: one stands
+// for all that differ only in where they are and which way they stand.
 type Part struct {
 	Figure Figure
 	Shifts bool // its phase is another in each of many rounds
@@ -53,6 +54,10 @@ func (w *Whole) Shape() Shape {
 
 // MostParts bounds how many parts are listed: nobody listens to a longer list.
 const MostParts = 12
+
+// mostCurves bounds how many patterns a leg is compared with, so that a lane of
+// very many is not slow: what is over is listed without comparing.
+const mostCurves = 64
 
 // fewRounds bounds for how many rounds a part is listed as a pattern of its own
 // in each of them.
@@ -94,7 +99,7 @@ func jump(seams []seam.Seam) Ruling {
 func (w *Whole) patterns(t *engine.Track, seams []seam.Seam) {
 	var parts []curve
 	one := Ruling{Clause: OnePattern, Count: len(t.Legs)}
-	shifting, turned := -1, 0
+	moved, turned := -1, 0
 	// Where the hand does not come back there is no second round to speak of.
 	perRound := t.PerRound
 	if !w.Closes {
@@ -111,27 +116,21 @@ func (w *Whole) patterns(t *engine.Track, seams []seam.Seam) {
 		if has(parts, &c) {
 			continue
 		}
-		if len(w.Parts) >= MostParts {
-			w.More = true
-			if one.Clause == TwoPatterns {
-				break
-			}
-			continue
+		if len(parts) < mostCurves {
+			parts = append(parts, c)
 		}
-		parts = append(parts, c)
 		back, first := c.rounds(perRound)
-		if back > 1 && shifting < 0 {
-			shifting, turned = i, first
+		if back > 1 && moved < 0 {
+			moved, turned = i, first
 		}
 		w.list(g, perRound, back)
 	}
 	switch {
 	case one.Clause == TwoPatterns:
 		one.Figures = [2]Figure{Of(&t.Legs[0]), Of(&t.Legs[one.Other])}
-		one.Count = len(parts)
-	case shifting >= 0:
-		one = Ruling{Clause: NewEachRound, Piece: shifting, Other: shifting, Round: turned}
-		one.Figures[0] = Of(&t.Legs[shifting])
+	case moved >= 0:
+		one = Ruling{Clause: NewEachRound, Piece: moved, Other: moved, Round: turned}
+		one.Figures[0] = Of(&t.Legs[moved])
 	default:
 		one.Figures[0] = Of(&t.Legs[0])
 		if playedBack(t, seams) {
@@ -161,20 +160,57 @@ func has(parts []curve, c *curve) bool {
 	return false
 }
 
-// list adds the pattern of a leg to the parts, in each round's form if it has
-// few of them.
+// list adds the pattern of a leg to the parts. One that is called by its phase
+// is added in each round's form, if it has few of them.
 func (w *Whole) list(g *engine.Leg, perRound frac.Frac, back int) {
-	if back > fewRounds {
-		w.Parts = append(w.Parts, Part{Of(g), true})
+	f := Of(g)
+	if !f.calledByPhase() {
+		w.add(Part{f, back > fewRounds})
 		return
 	}
-	for r := range back {
-		if len(w.Parts) == MostParts {
-			w.More = true
+	if back > fewRounds {
+		w.add(Part{shifting(f), true})
+		return
+	}
+	w.add(Part{Figure: f})
+	for r := 1; r < back; r++ {
+		w.add(Part{Figure: inRound(g, perRound, r)})
+	}
+}
+
+// calledByPhase reports whether a figure has another name in another phase.
+func (f *Figure) calledByPhase() bool {
+	switch f.Kind {
+	case Extension, Isolation, UnitTurn, LinearExtension, LinearIsolation, LinearBetween:
+		return true
+	}
+	return false
+}
+
+func (w *Whole) add(p Part) {
+	for i := range w.Parts {
+		if q := &w.Parts[i]; q.Shifts == p.Shifts && alike(&q.Figure, &p.Figure) {
 			return
 		}
-		w.Parts = append(w.Parts, Part{Figure: inRound(g, perRound, r)})
 	}
+	if len(w.Parts) == MostParts {
+		w.More = true
+		return
+	}
+	w.Parts = append(w.Parts, p)
+}
+
+// shifting returns a figure as it is called when its phase is another each
+// round: now extension, say, now isolation, mostly neither.
+func shifting(f Figure) Figure {
+	switch f.Kind {
+	case Extension, Isolation:
+		f.Kind = UnitTurn
+	case LinearExtension, LinearIsolation:
+		f.Kind = LinearBetween
+	}
+	f.Offset = 0
+	return f
 }
 
 // inRound names a leg as it is in a round.
@@ -191,7 +227,8 @@ func inRound(g *engine.Leg, perRound frac.Frac, round int) Figure {
 func playedBack(t *engine.Track, seams []seam.Seam) bool {
 	for i := range seams {
 		p := t.Legs[i].Piece
-		if p.Swing == 0 && (seams[i].PropReverses || p.Prop.IsZero() && seams[i].ArmReverses) {
+		carried := p.Prop.IsZero() && !t.Legs[i].Path().IsLine() // a stroke turns back by itself
+		if p.Swing == 0 && (seams[i].PropReverses || carried && seams[i].ArmReverses) {
 			return true
 		}
 	}

@@ -698,7 +698,7 @@ var glossary = []struct {
 		"Linear extension", "elementary", []string{
 			"elementary: Yes: it is one pattern, linear extension, and nothing jumps.",
 			"broad: No: it is only one pattern, linear extension, and a CAP needs two.",
-			"diamond: No: the hand does not go round all four sides.",
+			"diamond: No: the hand turns at two places, and a diamond has four corners.",
 		},
 	},
 	{

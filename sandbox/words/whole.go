@@ -352,7 +352,7 @@ func (t *Table) ShortName(f naming.Figure) string {
 	case f.Kind == naming.LinearBetween:
 		return w.Between
 	case f.Kind == naming.LinearOther:
-		return fmt.Sprintf(w.LinearOther, t.Quotient(f.Ratio))
+		return fmt.Sprintf(w.LinearOther, t.Quotient(f.Ratio.Abs())) // either sign is one pattern
 	case f.Kind == naming.EllipsePath:
 		return fmt.Sprintf(w.EllipsePath, t.Quotient(f.Ratio))
 	}
@@ -385,7 +385,7 @@ func (t *Table) parts(w *naming.Whole) string {
 	names := t.names(w)
 	if len(names) == 1 {
 		switch {
-		case len(w.Parts) == 1 || w.Diamond.Yes:
+		case !w.Broad.Yes || w.Diamond.Yes:
 			return names[0]
 		case w.Broad.Difference == naming.DiffersInPath:
 			return fmt.Sprintf(say.Places, names[0])
