@@ -68,12 +68,13 @@ func turningPoints(t *engine.Track) (ends []complex128, once bool) {
 			k, step = last, -1
 		}
 		long := max(g.Path().A, g.Path().B)
+		sin, cos := math.Sincos(end)
 		for ; turns > 0; turns-- {
 			side := long
 			if math.Mod(k, 2) != 0 {
 				side = -long
 			}
-			ends = append(ends, g.Path().Centre+cmplx.Rect(side, end))
+			ends = append(ends, g.Path().Centre+complex(float64(side*cos), float64(side*sin)))
 			k += step
 		}
 	}

@@ -22,8 +22,8 @@ const mostSpans = 1 << 16
 func Hybrid(left, right *engine.Track) Ruling {
 	a, b := walkerOf(left), walkerOf(right)
 	r := Ruling{Figures: [2]Figure{a.figure(), b.figure()}, Clause: HandsAlike}
-	dust := together * (left.Beats + right.Beats)
-	until := seam.MostRounds * math.Max(left.Beats, right.Beats)
+	dust := float64(together * (left.Beats + right.Beats))
+	until := float64(seam.MostRounds * math.Max(left.Beats, right.Beats))
 	if both, ok := engine.ClosingTime(left, right); ok {
 		until = math.Min(until, both.Float())
 	}
