@@ -9,10 +9,11 @@ import (
 
 	"github.com/hajimehoshi/ebiten/v2"
 
-	"whorlbench/engine"
 	"whorlbench/presets"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/study"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
 )
@@ -106,29 +107,31 @@ func (a *app) openBytes(name string, data []byte) string {
 	return ""
 }
 
-// library() lists the built-in patterns with their families and pictures.
+// library() lists the built-in patterns with their families, pictures and what
+// the trade calls them.
 func (a *app) library([]js.Value) any {
-	var out []any
+	if a.patterns != nil {
+		return a.patterns
+	}
+	w := &words.English
 	for _, e := range presets.Library() {
 		p, err := e.Pattern()
 		if err != nil {
 			continue // a test holds that there is none
 		}
-		var tracks []*engine.Track
-		for _, l := range p.Lanes {
-			tracks = append(tracks, engine.NewTrack(l))
-		}
+		s := session.New(p)
 		var heads []any
-		for _, t := range scene.Thumbs(tracks) {
+		for _, t := range scene.Thumbs(s.Tracks()) {
 			heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
 		}
-		out = append(out, map[string]any{
+		a.patterns = append(a.patterns, map[string]any{
 			"id": e.ID, "title": p.Title, "notes": p.Notes, "heads": heads,
-			"family": words.English.Library.Family(e.Family),
-			"insert": words.English.Strip.InsertShort, "insertLabel": fmt.Sprintf(words.English.Strip.InsertLabel, p.Title),
+			"trade":  study.Line(w, s),
+			"family": w.Library.Family(e.Family),
+			"insert": w.Strip.InsertShort, "insertLabel": fmt.Sprintf(w.Strip.InsertLabel, p.Title),
 		})
 	}
-	return out
+	return a.patterns
 }
 
 // pick(id) opens a built-in pattern.

@@ -25,17 +25,18 @@ import (
 // only when a pointer, a twin or the page asks for one, or while the pattern
 // plays.
 type app struct {
-	page    *host.Page
-	bench   *bench.Bench
-	screen  *paint.Screen
-	list    *display.List
-	events  []widget.Pointer
-	last    time.Time
-	twinsAt time.Time
-	scale   float64
-	drawn   int
-	ready   bool
-	warned  bool // that work is not kept
+	page     *host.Page
+	bench    *bench.Bench
+	screen   *paint.Screen
+	list     *display.List
+	events   []widget.Pointer
+	last     time.Time
+	twinsAt  time.Time
+	scale    float64
+	drawn    int
+	ready    bool
+	warned   bool  // that work is not kept
+	patterns []any // the built-in ones, as the page lists them
 }
 
 // mostScale is the finest pixel density that is drawn: beyond it the eye sees

@@ -224,7 +224,7 @@ const zoomKeys = { "+": "strip-zoom-in", "=": "strip-zoom-in", "-": "strip-zoom-
 const stageZoom = 1.5; // how much closer a key looks at the stage
 const shortcuts = {
   c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete",
-  ",": "step-back", ".": "step-on", s: "speed",
+  ",": "step-back", ".": "step-on", s: "speed", i: "told",
   0: "fit",
 };
 
@@ -326,7 +326,7 @@ function element(tag, text, ...children) {
 }
 
 function patternButton(p) {
-  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.title), element("small", p.notes)));
+  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade)));
   b.type = "button";
   b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
   const after = element("button", p.insert);
@@ -334,7 +334,9 @@ function patternButton(p) {
   after.className = "insert";
   after.setAttribute("aria-label", p.insertLabel);
   after.addEventListener("click", () => { $("patterns").close(); program().insert(p.id); });
-  return element("li", "", b, after);
+  const li = element("li", "", b, after);
+  li.dataset.notes = p.notes;
+  return li;
 }
 
 let patternsAt = 0; // how far down the list was looked through
@@ -368,7 +370,7 @@ function filterPatterns() {
   for (const part of $("patterns-list").children) {
     let any = false;
     for (const li of part.querySelectorAll("li")) {
-      const text = `${part.firstChild.textContent} ${li.textContent}`.toLowerCase();
+      const text = `${part.firstChild.textContent} ${li.textContent} ${li.dataset.notes}`.toLowerCase();
       li.hidden = !wanted.every((w) => text.includes(w));
       any ||= !li.hidden;
     }

@@ -54,6 +54,7 @@ func (b *Bench) arrange() {
 	b.plan = newPlan(b.frame, len(b.Session.Tracks()))
 	b.follow()
 	b.controls = b.controls[:0]
+	b.arrangeTold()
 	b.arrangeTransport()
 	b.arrangeActions()
 	b.arrangeSliders()

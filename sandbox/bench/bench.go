@@ -8,6 +8,7 @@ import (
 	"whorlbench/sandbox/face"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/study"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
@@ -81,6 +82,7 @@ type Bench struct {
 	hintUntil float64 // milliseconds
 	seen      seen
 	told      told
+	study     study.Study
 	fits      fitting
 	notes     noteLines
 	pictures  map[pictureKey][]display.Pt
@@ -104,9 +106,10 @@ type Frame struct {
 
 // seen is what the last announcement was about.
 type seen struct {
-	rev  int
-	sel  session.Select
-	said string
+	rev   int
+	sel   session.Select
+	said  string
+	whole string
 }
 
 // toast is a short message over the stage.
@@ -205,13 +208,15 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)
+	learning := b.learn()
+	b.settleWhole()
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}
 	if now >= b.hintUntil {
 		b.hintUntil = 0
 	}
-	return b.Session.Playing
+	return b.Session.Playing || learning
 }
 
 // NextChange returns when, in milliseconds, the picture changes by itself

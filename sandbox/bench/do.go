@@ -92,6 +92,8 @@ func (b *Bench) press(id string, now float64) {
 		return
 	}
 	switch id {
+	case idTold:
+		b.showTold()
 	case idStepBack, idStepOn:
 		s.Playing = false
 		by := 1
@@ -280,6 +282,20 @@ func (b *Bench) settle() {
 	if said := b.pieceSentence(); said != b.seen.said {
 		b.seen.said = said
 		b.host.Announce(said)
+	}
+}
+
+// settleWhole speaks what the whole has become, once that is known.
+func (b *Bench) settleWhole() {
+	if !b.study.Named() || b.Session.Holding() {
+		return
+	}
+	if said := b.spoken(); said != b.seen.whole {
+		first := b.seen.whole == ""
+		b.seen.whole = said
+		if !first { // nobody has asked yet
+			b.host.Announce(said)
+		}
 	}
 }
 

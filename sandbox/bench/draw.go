@@ -62,9 +62,11 @@ func (b *Bench) drawName(l *display.List) {
 	r := b.plan.name
 	// Lines stand on a grid that grows with the text, and are written as large
 	// as they fit across.
-	write := func(x, y, size float64, bold bool, c color.NRGBA, text string, room float64) {
+	write := func(x, y, size float64, bold bool, c color.NRGBA, text string, room float64) (end float64) {
 		size = b.grow(text, size, bold, room, size*b.plan.text*1.05)
-		l.Text(display.Pt{X: x, Y: y}, size, bold, c, b.faces.Fit(text, size, bold, room))
+		text = b.faces.Fit(text, size, bold, room)
+		l.Text(display.Pt{X: x, Y: y}, size, bold, c, text)
+		return x + b.faces.Width(text, size, bold)
 	}
 	k := b.plan.text
 	if b.plan.desk {
@@ -76,8 +78,11 @@ func (b *Bench) drawName(l *display.List) {
 		if k > 1 {
 			closing = b.shorter(closing, theme.TextBody*k, wide)
 		}
-		write(r.X, r.Y+108*k, theme.TextBody, false, ink(closes), closing, wide)
-		write(r.X, r.Y+132*k, theme.TextBody, false, ink(!faulty), fault, wide)
+		if line := b.wholeLine(); line != "" {
+			b.drawWedge(l, write(r.X, r.Y+108*k, theme.TextBody, true, t.Ink, line, wide-wedgeRoom), r.Y+108*k)
+		}
+		write(r.X, r.Y+132*k, theme.TextBody, false, ink(closes), closing, wide)
+		write(r.X, r.Y+156*k, theme.TextBody, false, ink(!faulty), fault, wide)
 		b.drawNotes(l)
 		return
 	}
@@ -93,23 +98,33 @@ func (b *Bench) drawName(l *display.List) {
 	small := b.grow(tag, theme.TextBody, true, r.W/3, high)
 	w := b.faces.Width(tag, small, true)
 	l.Text(display.Pt{X: r.X + 2, Y: y}, small, true, t.Of(track.Lane.Side == engine.Left), tag)
-	size := b.shrink(name, theme.TextLarge-1, theme.TextSmall, r.W-w-14)
-	size = b.grow(name, size, true, r.W-w-14, high)
-	l.Text(display.Pt{X: r.X + w + 10, Y: y}, size, true, t.Ink, b.faces.Fit(name, size, true, r.W-w-14))
+	size := b.shrink(name, theme.TextLarge-1, theme.TextSmall, r.W-w-14-wedgeRoom)
+	size = b.grow(name, size, true, r.W-w-14-wedgeRoom, high)
+	name = b.faces.Fit(name, size, true, r.W-w-14-wedgeRoom)
+	l.Text(display.Pt{X: r.X + w + 10, Y: y}, size, true, t.Ink, name)
+	b.drawWedge(l, r.X+w+10+b.faces.Width(name, size, true), y)
 	if !twoLines { // room for one line only
 		return
 	}
-	// One line is left: the first of what is wrong, or that all is well.
-	line, good := b.sweep()+" · "+closing, closes
-	if !closes {
-		line = closing
-	} else if faulty {
+	// One line is left: the first of what is wrong, or what the whole is.
+	line, good := closing, closes
+	if closes && faulty {
 		line, good = fault, false
+	} else if sort := b.sortLine(); closes && sort != "" {
+		line = sort + " · " + told.short
 	}
 	if k > 1 && good {
-		line = b.shorter(closing, 13*k, r.W-6)
+		line = b.shorter(line, 13*k, r.W-6)
 	}
 	write(r.X+2, r.Y+39*v, 13, false, ink(good), line, r.W-6)
+}
+
+// wedgeRoom is what the wedge takes that says that a text leads further.
+const wedgeRoom = 18
+
+// drawWedge draws it after a text that ends at x on the line y.
+func (b *Bench) drawWedge(l *display.List, x, y float64) {
+	l.Poly(b.theme.Muted, display.Pt{X: x + 7, Y: y - 8}, display.Pt{X: x + 17, Y: y - 8}, display.Pt{X: x + 12, Y: y - 2})
 }
 
 // shrink returns the largest size between two at which a bold text fits, the

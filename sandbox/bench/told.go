@@ -12,6 +12,7 @@ import (
 type told struct {
 	rev     int
 	closing string
+	short   string // the closing, where there is little room
 	closes  bool
 	worst   seam.Seam
 	faulty  bool
@@ -25,6 +26,7 @@ func (b *Bench) tell() *told {
 	}
 	b.told = told{rev: s.Revision(), closes: true}
 	b.told.closing = b.Words.Closing(s.Pattern().Tempo, s.Tracks()...)
+	b.told.short = b.Words.ClosingShort(s.Pattern().Tempo, s.Tracks()...)
 	for _, k := range s.Tracks() {
 		b.told.closes = b.told.closes && k.Closing().Closes()
 	}

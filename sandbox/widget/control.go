@@ -45,6 +45,7 @@ type Control struct {
 	On       bool
 	Disabled bool
 	Quiet    bool // a button that reads as a label
+	Bare     bool // a button over something else that is drawn
 	Faint    bool // drawn as if off, but a press says why
 	Along    bool // a piece: selected, in hand or with the one that is
 	Twin     bool // for its twin alone: not drawn, and no pointer takes it

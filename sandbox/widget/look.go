@@ -53,6 +53,12 @@ func (k *Looks) button(l *display.List, c *Control) {
 	case c.On:
 		fill, ink, edge = t.Ink, t.Ground, t.Ink
 	}
+	if c.Bare {
+		if pressed {
+			l.FillRect(c.Rect, theme.Corner, display.Clear(t.Ink, 0.08))
+		}
+		return
+	}
 	r := c.Rect.Inset(2)
 	if !c.Quiet || pressed {
 		l.FillRect(r, theme.Corner, fill)

@@ -24,6 +24,7 @@ type Bench struct {
 	PieceLine, PieceHead                                    string // which piece, short and in full
 	Ratio, OneBeat, ManyBeats, BeatOf                       string
 	ClosesOne, ClosesMany, Never, Together, NeverTogether   string
+	ClosesShort                                             string // %s, %s: beats, seconds; all joins are smooth
 	FirstHint                                               string
 	Deleted, CutDone, Rejoined, Moved, Added, Undone, Redid string
 	Flipped                                                 string // %d: a piece
@@ -74,6 +75,7 @@ var englishBench = Bench{
 	BeatOf: "beat %s of %s",
 
 	ClosesOne:     "Closes every round · %s · %s",
+	ClosesShort:   "smooth, closes in %s, %s",
 	ClosesMany:    "Closes after %s · %s · %s",
 	Never:         "Never closes: a round ends %s m from its start",
 	Together:      "Both close together after %s · %s",
@@ -205,6 +207,16 @@ func (t *Table) Letter(s engine.Side) string {
 		return t.Bench.LeftLetter
 	}
 	return t.Bench.RightLetter
+}
+
+// ClosingShort says in few words after what time all lanes have come back,
+// empty if they never do.
+func (t *Table) ClosingShort(tempo float64, tracks ...*engine.Track) string {
+	beats, ok := engine.ClosingTime(tracks...)
+	if !ok {
+		return ""
+	}
+	return fmt.Sprintf(t.Bench.ClosesShort, t.CountBeats(beats), t.Seconds(beats, tempo))
 }
 
 // Closing says in one line when the lanes come back.

@@ -80,6 +80,7 @@ var englishPage = Page{
 		{"+ −", "draw the strip out, together"},
 		{"Ctrl Z, Ctrl Shift Z", "undo, redo"},
 		{"Comma, full stop", "step back, step on"},
+		{"I", "what this pattern is, by each definition"},
 		{"S, L", "playing speed, what plays over and over"},
 		{"M", "mirror the view"},
 		{"Z, Shift Z, 0", "look closer at the head, from further away, fit the view"},

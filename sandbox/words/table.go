@@ -14,6 +14,7 @@ type Table struct {
 	Strip   Strip
 	Stage   Stage
 	Tryout  Tryout
+	Told    Told
 	Page    Page
 	State   State
 	Report  Report
@@ -33,6 +34,7 @@ var English = Table{
 	Strip:   englishStrip,
 	Stage:   englishStage,
 	Tryout:  englishTryout,
+	Told:    englishTold,
 	Page:    englishPage,
 	State:   englishState,
 	Report:  englishReport,

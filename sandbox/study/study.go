@@ -1,0 +1,87 @@
+// Package study works out what there is to say of the open pattern beyond what
+// every frame needs: what the whole is called, hands against each other,
+// tethers. It does so a little at a time, so that no drag waits for it, and
+// anew for each revision of the pattern.
+package study
+
+import (
+	"whorlbench/engine"
+	"whorlbench/engine/naming"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/words"
+)
+
+// Study is what is known of one revision of a pattern so far.
+type Study struct {
+	rev  int
+	next int
+	done bool
+
+	Wholes []naming.Whole // of each lane, in the pattern's order
+	Hybrid naming.Ruling  // of two hands
+}
+
+// Of brings the study up to the session's pattern: what belongs to another
+// revision is forgotten. Step then goes on with it.
+func (k *Study) Of(s *session.Session) {
+	if k.rev != s.Revision() {
+		*k = Study{rev: s.Revision()}
+	}
+}
+
+// Done reports whether there is nothing more to work out.
+func (k *Study) Done() bool { return k.done }
+
+// Named reports whether it is known what the whole is called.
+func (k *Study) Named() bool { return k.next > 0 }
+
+// Step works out the next part; each part takes a few milliseconds at most.
+func (k *Study) Step(s *session.Session) {
+	if k.done {
+		return
+	}
+	tracks := s.Tracks()
+	switch k.next {
+	case 0:
+		for i, t := range tracks {
+			k.Wholes = append(k.Wholes, naming.Judge(t, s.Seams()[i]))
+		}
+		if l, r, ok := LeftRight(tracks); ok {
+			k.Hybrid = naming.Hybrid(tracks[l], tracks[r])
+		}
+		k.done = true
+	}
+	k.next++
+}
+
+// Line says in one line what a session's whole pattern is called.
+func Line(w *words.Table, s *session.Session) string {
+	var k Study
+	k.Of(s)
+	k.Step(s)
+	return k.Line(w, s)
+}
+
+// Line says in one line what the whole is called, empty while that is not
+// known.
+func (k *Study) Line(w *words.Table, s *session.Session) string {
+	if !k.Named() {
+		return ""
+	}
+	if l, r, ok := LeftRight(s.Tracks()); ok {
+		return w.HandsLine(&k.Wholes[l], &k.Wholes[r], k.Hybrid)
+	}
+	return w.LaneLine(&k.Wholes[0])
+}
+
+// LeftRight returns the places of the left and the right hand's lane; ok is
+// false if there is one hand only.
+func LeftRight(tracks []*engine.Track) (left, right int, ok bool) {
+	if len(tracks) < 2 {
+		return 0, 0, false
+	}
+	if tracks[0].Lane.Side == engine.Left {
+		return 0, 1, true
+	}
+	return 1, 0, true
+}
