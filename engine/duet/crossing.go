@@ -44,7 +44,7 @@ func (g *touching) step() (done bool) {
 	x := g.stack[len(g.stack)-1]
 	g.stack = g.stack[:len(g.stack)-1]
 	h := x.to - x.from
-	m := x.from + h/2
+	m := middle(x.from, x.to)
 	k := p.look(&g.now, tetherEnds, m)
 	if k.least(tetherEnds.of(), &g.bound, h) >= clear {
 		return false
@@ -71,7 +71,7 @@ func (g *touching) border(x interval) (done bool) {
 	}
 	a, b := x.from, x.to
 	for b-a > borderDust*(1+b) {
-		m := a + (b-a)/2
+		m := middle(a, b)
 		if m <= a || m >= b {
 			break
 		}

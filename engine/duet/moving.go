@@ -41,10 +41,10 @@ func (f profile) same(g profile) bool {
 }
 
 // bend returns a bound on how fast the phase's rate changes, radians a beat².
-func (p phase) bend() float64 { return math.Abs(p.turn) * p.profile.g2 }
+func (p phase) bend() float64 { return float64(math.Abs(p.turn) * p.profile.g2) }
 
 // fastest returns a bound on the phase's rate, radians a beat.
-func (p phase) fastest() float64 { return math.Abs(p.turn) * p.profile.g1 }
+func (p phase) fastest() float64 { return float64(math.Abs(p.turn) * p.profile.g1) }
 
 // in returns the phase with its profile as it is where the stretch begins at a
 // share of the stroke.

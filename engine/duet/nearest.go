@@ -209,7 +209,7 @@ func (g *search) step() (done bool) {
 		return false
 	}
 	h := x.to - x.from
-	m := x.from + h/2
+	m := middle(x.from, x.to)
 	k := g.look(m, h)
 	least := k.least(g.ends.of(), &g.bound, h)
 	if least < g.best.Distance-tolNearest && m > x.from && m < x.to {

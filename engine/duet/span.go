@@ -269,13 +269,13 @@ func (d *delta) leaves(from, to, tiny float64) float64 {
 // band in which it starts.
 func (d *delta) search(from, to, tiny float64) float64 {
 	inside := func(v float64) float64 { // distance to the nearest edge
-		return math.Abs(v - (math.Floor(v/edgeStep)+0.5)*edgeStep)
+		return math.Abs(v - float64((math.Floor(v/edgeStep)+0.5)*edgeStep))
 	}
 	at := from
 	for at < to {
 		h := to - at
 		for {
-			m := at + h/2
+			m := middle(at, at+h)
 			v, w := d.at(m)
 			reach := float64(math.Abs(w)*h/2) + float64(d.bend*h*h/8)
 			if inside(v) > reach {
@@ -309,7 +309,7 @@ func (d *delta) search(from, to, tiny float64) float64 {
 func (d *delta) edge(a, b, v float64) float64 {
 	k := band(v)
 	for range 64 {
-		m := a + (b-a)/2
+		m := middle(a, b)
 		if m <= a || m >= b {
 			break
 		}

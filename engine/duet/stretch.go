@@ -90,7 +90,7 @@ func (p *pair) walk(until float64) walker { return walker{pair: p, until: until}
 
 // next returns the next stretch; ok is false at the end.
 func (w *walker) next() (s stretch, ok bool) {
-	dust := borderDust * (w.beat + w.pair.tracks[left].Beats + w.pair.tracks[right].Beats)
+	dust := float64(borderDust * (w.beat + w.pair.tracks[left].Beats + w.pair.tracks[right].Beats))
 	for w.beat < w.until-dust {
 		var ends [2]float64
 		for k, t := range w.pair.tracks {
@@ -158,6 +158,9 @@ func (p *pair) state(s *stretch, hand int, beat float64) engine.State {
 func (p *pair) gap(s *stretch, beat float64) complex128 {
 	return p.state(s, left, beat).Hand - p.state(s, right, beat).Hand
 }
+
+// middle returns the beat half way from a to b.
+func middle(a, b float64) float64 { return a + float64((b-a)/2) }
 
 // wrap returns an angle in radians as degrees in (−180°, 180°]; what lies
 // within angleDust of −180° is 180°.

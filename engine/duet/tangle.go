@@ -129,7 +129,7 @@ func (g *winding) meet(beat float64) {
 func (g *winding) part(x interval) (done bool) {
 	p := g.pair
 	h := x.to - x.from
-	m := x.from + h/2
+	m := middle(x.from, x.to)
 	k := p.look(&g.now, handEnds, m)
 	if p.parallel {
 		k.way.z = 0 // as seen along the normal
