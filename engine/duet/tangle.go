@@ -27,8 +27,9 @@ const (
 type Tangle struct {
 	Why     Untold
 	Winding *big.Int // turns, anticlockwise positive; nil unless Why is Told
-	// Meets reports that the hands meet: in planes of one kind, as seen along
-	// the planes' normal; else in the room. MeetAt is the first beat at which.
+	// Meets reports that the hands meet, nearer than engine.TolMeet: in planes
+	// of one kind, as seen along the planes' normal; else in the room. MeetAt is
+	// the beat at which they are nearest when they first do.
 	Meets  bool
 	MeetAt float64
 }
@@ -146,7 +147,7 @@ func (g *winding) part(x interval) (done bool) {
 	reach := g.reach(x.from, h)
 	switch {
 	case size < engine.TolMeet && reach < meetStep || m <= x.from || m >= x.to:
-		g.meet(x.from)
+		g.meet(g.closest(x.from))
 		return true
 	case reach < meetStep && size >= engine.TolMeet: // it comes as near as the tolerance, no nearer
 		g.turnTo(x.to)
@@ -154,6 +155,35 @@ func (g *winding) part(x interval) (done bool) {
 	}
 	g.stack = append(g.stack, interval{from: m, to: x.to}, interval{from: x.from, to: m})
 	return false
+}
+
+// closest returns the beat at which hands that come to meet are nearest: from
+// the one at which they are within the tolerance, on along the tangents as
+// long as that brings them nearer.
+func (g *winding) closest(beat float64) float64 {
+	const mostTangents = 16 // each one squares what is left
+	gap := func(beat float64) (way, rate vec, size float64) {
+		k := g.pair.look(&g.now, handEnds, beat)
+		way, rate = k.moves(hand, hand, 0)
+		if g.pair.parallel {
+			way.z = 0
+		}
+		return way, rate, way.size()
+	}
+	way, rate, size := gap(beat)
+	for range mostTangents {
+		speed := rate.dot(rate)
+		if speed == 0 {
+			break
+		}
+		next := min(beat-float64(way.dot(rate)/speed), g.now.to)
+		w, r, s := gap(next)
+		if next <= beat || s >= size {
+			break
+		}
+		beat, way, rate, size = next, w, r, s
+	}
+	return beat
 }
 
 // reach returns a bound on how far the gap goes within h beats from a moment.

@@ -17,6 +17,7 @@ type Table struct {
 	Page    Page
 	State   State
 	Report  Report
+	Duet    Duet
 	Library Library
 	Command Command
 	Preset  Preset
@@ -36,6 +37,7 @@ var English = Table{
 	Page:    englishPage,
 	State:   englishState,
 	Report:  englishReport,
+	Duet:    englishDuet,
 	Library: englishLibrary,
 	Command: englishCommand,
 	Preset:  englishPreset,
