@@ -18,6 +18,7 @@ type touching struct {
 	now   stretch
 	bound bounds
 	stack []interval
+	looks int
 }
 
 // grazing (m): tethers that, as ends move, touch for less than this and part
@@ -43,6 +44,9 @@ func (g *touching) step() (done bool) {
 	}
 	x := g.stack[len(g.stack)-1]
 	g.stack = g.stack[:len(g.stack)-1]
+	if g.looks++; g.looks > mostTouchLooks {
+		return true
+	}
 	h := x.to - x.from
 	m := middle(x.from, x.to)
 	k := p.look(&g.now, tetherEnds, m)
@@ -105,19 +109,25 @@ func (g *touching) touch(x interval) (done bool) {
 	return false
 }
 
-// reach returns how far the ways from end to end may change within half of h
-// beats either way, as seen from the frame in which they change least.
+// reach returns how much longer the shortest way may grow within half of h
+// beats either way: no more than the way between the same places of both
+// tethers does, as seen from the frame in which that moves least.
 func (k *look) reach(b *bounds, h float64) float64 {
+	l := [2]float64{hand: 1 - k.at.first, head: k.at.first}
+	r := [2]float64{hand: 1 - k.at.second, head: k.at.second}
 	least := math.Inf(1)
 	for f := range b.frames {
-		most := 0.0
+		var rate vec
+		bend := 0.0
 		for _, i := range tetherEnds.of() {
 			for _, j := range tetherEnds.of() {
-				_, rate := k.moves(i, j, k.turns[f])
-				most = max(most, float64(rate.size()*h/2)+float64(b.bend[f][i][j]*h*h/8))
+				part := l[i] * r[j]
+				_, v := k.moves(i, j, k.turns[f])
+				rate = rate.add(v.times(part))
+				bend += float64(part * b.bend[f][i][j])
 			}
 		}
-		least = min(least, most)
+		least = min(least, float64(rate.size()*h/2)+float64(bend*h*h/8))
 	}
 	return least
 }

@@ -85,7 +85,8 @@ func (p *pair) bound(s *stretch, of []end) (b bounds) {
 type look struct {
 	end, rate [2][2]vec // by hand, by end
 	turns     [frames]float64
-	way       vec // the shortest one, from right to left
+	way       vec    // the shortest one, from right to left
+	at        shares // of the left and right tether, from the hands, where it ends
 	distance  float64
 }
 
@@ -101,9 +102,10 @@ func (p *pair) look(s *stretch, e ends, beat float64) (k look) {
 	case handEnds:
 		k.way = k.end[left][hand].sub(k.end[right][hand])
 	case headEnds:
-		k.way = k.end[left][head].sub(k.end[right][head])
+		k.way, k.at = k.end[left][head].sub(k.end[right][head]), shares{1, 1}
 	default:
-		k.way = between(k.end[left][hand], k.end[left][head], k.end[right][hand], k.end[right][head])
+		l, r := &k.end[left], &k.end[right]
+		k.way, k.at = between(l[hand], l[head].sub(l[hand]), r[hand], r[head].sub(r[hand]))
 	}
 	k.distance = k.way.size()
 	return k
@@ -183,6 +185,7 @@ type search struct {
 	best  Nearest
 	where stretch // of the best
 	width float64 // of the interval whose middle the best is
+	looks int
 }
 
 func (g *search) step() (done bool) {
@@ -205,24 +208,36 @@ func (g *search) step() (done bool) {
 	}
 	x := g.stack[len(g.stack)-1]
 	g.stack = g.stack[:len(g.stack)-1]
-	if x.least >= g.best.Distance-tolNearest {
+	if !g.nearer(x.least) {
 		return false
+	}
+	if g.looks++; g.looks > mostLooks {
+		g.polish()
+		g.best.AtMost = true
+		*g.out = g.best
+		return true
 	}
 	h := x.to - x.from
 	m := middle(x.from, x.to)
 	k := g.look(m, h)
 	least := k.least(g.ends.of(), &g.bound, h)
-	if least < g.best.Distance-tolNearest && m > x.from && m < x.to {
+	if g.nearer(least) && m > x.from && m < x.to {
 		g.stack = append(g.stack, interval{m, x.to, least}, interval{x.from, m, least})
 	}
 	return false
 }
 
+// nearer reports whether a distance is less than the best by enough to matter.
+// A best within a gap's tolerance is none that could be bettered.
+func (g *search) nearer(distance float64) bool {
+	return distance < g.best.Distance-tolNearest && g.best.Distance > engine.TolGap
+}
+
 // look looks at a moment and keeps it if it is nearer by more than the tolerance.
 func (g *search) look(beat, h float64) look {
 	k := g.pair.look(&g.now, g.ends, beat)
-	if k.distance < g.best.Distance-tolNearest {
-		g.best = Nearest{k.distance, beat}
+	if g.nearer(k.distance) {
+		g.best = Nearest{Distance: k.distance, Beat: beat}
 		g.where, g.width = g.now, h
 	}
 	return k

@@ -26,6 +26,13 @@ const (
 	MostSpans = 8192
 	// MostCrossings bounds how many crossings of the tethers are told.
 	MostCrossings = 32
+	// mostLooks bounds the moments looked at for one least distance; two hands
+	// that turn as much as mostWork allows take half of it. Only distances
+	// that stay the same within the tolerance, in planes of two kinds, take more.
+	mostLooks = 1 << 22
+	// mostTouchLooks bounds those for the crossings: tethers that stay just as
+	// near as the tolerance take more, and are not told any further.
+	mostTouchLooks = 1 << 18
 )
 
 // Nearest is a least distance and a beat at which it is come to: the first,
@@ -33,6 +40,9 @@ const (
 type Nearest struct {
 	Distance float64 // m
 	Beat     float64
+	// AtMost reports that there may be a smaller distance: that work was
+	// bounded before all smaller ones were ruled out.
+	AtMost bool
 }
 
 // Crossing is a time during which the tethers touch, in beats.

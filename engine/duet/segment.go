@@ -19,40 +19,42 @@ func (a vec) dot(b vec) float64 {
 
 func (a vec) size() float64 { return math.Sqrt(a.dot(a)) }
 
-// toSegment returns the shortest way from the segment a to b to the place p.
-func toSegment(p, a, b vec) vec {
-	d := b.sub(a)
-	u := min(max(p.sub(a).dot(d)/d.dot(d), 0), 1)
-	return p.sub(a.add(d.times(u)))
-}
+// shares says where on two segments a way ends: the share of each, from its
+// beginning.
+type shares struct{ first, second float64 }
 
-// between returns the shortest way from the segment c to d to the segment a
-// to b: from an end of one of them, or across both (C. Ericson, Real-Time
-// Collision Detection, 2005, section 5.1.9). Neither segment is a point.
-func between(a, b, c, d vec) vec {
-	way := toSegment(a, c, d)
-	least := way.dot(way)
-	offer := func(w vec) {
+// share returns the share of the segment from a along d that is nearest to p.
+func share(p, a, d vec) float64 { return min(max(p.sub(a).dot(d)/d.dot(d), 0), 1) }
+
+// between returns the shortest way to the segment from a along u from the one
+// from c along v, and where on both it lies: at an end of one of them, or
+// across both (C. Ericson, Real-Time Collision Detection, 2005, section
+// 5.1.9). Neither segment is a point.
+func between(a, u, c, v vec) (way vec, at shares) {
+	least := math.Inf(1)
+	offer := func(s, t float64) {
+		w := a.add(u.times(s)).sub(c.add(v.times(t)))
 		if l := w.dot(w); l < least {
-			way, least = w, l
+			way, least, at = w, l, shares{s, t}
 		}
 	}
-	offer(toSegment(b, c, d))
-	offer(toSegment(c, a, b).times(-1))
-	offer(toSegment(d, a, b).times(-1))
-	u, v, w := b.sub(a), d.sub(c), a.sub(c)
+	offer(0, share(a, c, v))
+	offer(1, share(a.add(u), c, v))
+	offer(share(c, a, u), 0)
+	offer(share(c.add(v), a, u), 1)
+	w := a.sub(c)
 	uu, uv, vv := u.dot(u), u.dot(v), v.dot(v)
 	uw, vw := u.dot(w), v.dot(w)
 	det := float64(uu*vv) - float64(uv*uv)
 	if det <= parallel*uu*vv {
-		return way // an end is as near as any place between
+		return way, at // an end is as near as any place between
 	}
 	s := (float64(uv*vw) - float64(vv*uw)) / det
 	t := (float64(uu*vw) - float64(uv*uw)) / det
 	if s >= 0 && s <= 1 && t >= 0 && t <= 1 {
-		offer(a.add(u.times(s)).sub(c.add(v.times(t))))
+		offer(s, t)
 	}
-	return way
+	return way, at
 }
 
 // parallel is the squared sine of the angle below which two segments are

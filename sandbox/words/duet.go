@@ -49,6 +49,7 @@ type Duet struct {
 	WrapsFault            string // %s: how often, %s: which way
 	BothHands             string // where a fault is
 	Nearest               string // %s: hands, heads or tethers, %s: metres, %s: beat
+	AtMost                string // the same, where a smaller one is not ruled out
 	Things                [3]string
 	HeadsMayHit           string // %s: metres, %s: beat
 	HeadsHit              string // %s: beat
@@ -107,6 +108,7 @@ var englishDuet = Duet{
 	WrapsFault:    "the arms wrap round each other %s before the pattern begins again, %s seen from the front",
 	BothHands:     "both hands",
 	Nearest:       "%s: nearest %s m, at beat %s",
+	AtMost:        "%s: nearest %s m or less, at beat %s",
 	Things:        [3]string{"hands", "heads", "tethers"},
 	HeadsMayHit:   "Take care: the heads come as near as %s m, at beat %s. They may hit each other. Use soft props, go slowly, and keep the hands further apart.",
 	HeadsHit:      "Take care: the heads meet at beat %s and would hit each other. Use soft props, go slowly, and let one hand pass well in front of the other.",
@@ -274,7 +276,11 @@ func (t *Table) NearestSaid(r *duet.Reading) []string {
 	w := &t.Duet
 	var lines []string
 	for i, n := range []duet.Nearest{r.Hand, r.Head, r.Tether} {
-		lines = append(lines, fmt.Sprintf(w.Nearest, w.Things[i], Metres(n.Distance), beat(n.Beat)))
+		line := w.Nearest
+		if n.AtMost {
+			line = w.AtMost
+		}
+		lines = append(lines, fmt.Sprintf(line, w.Things[i], Metres(n.Distance), beat(n.Beat)))
 	}
 	return lines
 }

@@ -16,13 +16,13 @@ type Duet struct {
 	Hybrid    bool     `json:"hybrid"`
 	Winding   *big.Int `json:"arm_winding"`
 	MeetAt    *Number  `json:"hands_meet_at"`
-	MinHand   Number   `json:"min_hand_distance"`
-	MinHead   Number   `json:"min_head_distance"`
-	MinTether Number   `json:"min_tether_distance"`
+	MinHand   *Number  `json:"min_hand_distance"`
+	MinHead   *Number  `json:"min_head_distance"`
+	MinTether *Number  `json:"min_tether_distance"`
 	// The beats of these, when the tethers cross, and how far was read.
-	HandAt    Number  `json:"min_hand_at"`
-	HeadAt    Number  `json:"min_head_at"`
-	TetherAt  Number  `json:"min_tether_at"`
+	HandAt    *Number `json:"min_hand_at"`
+	HeadAt    *Number `json:"min_head_at"`
+	TetherAt  *Number `json:"min_tether_at"`
 	Crossings []Cross `json:"tethers_cross"`
 	ReadBeats Number  `json:"read_beats"`
 
@@ -58,10 +58,11 @@ func (r *Report) together(tracks []*engine.Track) {
 	read := duet.Read(left, right)
 	r.Duet = &Duet{
 		PropSpans: spans(read.Props), HandSpans: spans(read.Hands), Hybrid: hybrid(left, right), Winding: read.Tangle.Winding,
-		MinHand: Number(read.Hand.Distance), MinHead: Number(read.Head.Distance), MinTether: Number(read.Tether.Distance),
-		HandAt: Number(read.Hand.Beat), HeadAt: Number(read.Head.Beat), TetherAt: Number(read.Tether.Beat),
 		Crossings: []Cross{}, ReadBeats: Number(read.Until), Reading: read,
 	}
+	r.Duet.MinHand, r.Duet.HandAt = nearest(read.Hand)
+	r.Duet.MinHead, r.Duet.HeadAt = nearest(read.Head)
+	r.Duet.MinTether, r.Duet.TetherAt = nearest(read.Tether)
 	if read.Tangle.Meets {
 		r.Duet.MeetAt = num(read.Tangle.MeetAt)
 	}
@@ -72,6 +73,15 @@ func (r *Report) together(tracks []*engine.Track) {
 		w := &words.English
 		r.Faults = append(r.Faults, Fault{Where: w.Duet.BothHands, Level: "tangle", What: w.TangleFault(n)})
 	}
+}
+
+// nearest returns a least distance and its beat, none if there may be a
+// smaller one.
+func nearest(n duet.Nearest) (distance, beat *Number) {
+	if n.AtMost {
+		return nil, nil
+	}
+	return num(n.Distance), num(n.Beat)
 }
 
 func spans(list []duet.Span) []Span {
