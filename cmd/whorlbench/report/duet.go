@@ -3,9 +3,7 @@ package report
 import (
 	"math/big"
 
-	"whorlbench/engine"
 	"whorlbench/engine/duet"
-	"whorlbench/engine/naming"
 	"whorlbench/sandbox/words"
 )
 
@@ -47,17 +45,14 @@ type Cross struct {
 
 // together says what there is to say of two hands, if there are two; arms
 // that wrap are a fault.
-func (r *Report) together(tracks []*engine.Track) {
-	if len(tracks) != 2 {
+func (r *Report) together() {
+	left, right, ok := r.LeftRight()
+	if !ok {
 		return
 	}
-	left, right := tracks[0], tracks[1]
-	if left.Lane.Side == engine.Right {
-		left, right = right, left
-	}
-	read := duet.Read(left, right)
+	read := duet.Read(r.Hands[left].Track, r.Hands[right].Track)
 	r.Duet = &Duet{
-		PropSpans: spans(read.Props), HandSpans: spans(read.Hands), Hybrid: hybrid(left, right), Winding: read.Tangle.Winding,
+		PropSpans: spans(read.Props), HandSpans: spans(read.Hands), Hybrid: r.Hybrid.Yes, Winding: read.Tangle.Winding,
 		Crossings: []Cross{}, ReadBeats: Number(read.Until), Reading: read,
 	}
 	r.Duet.MinHand, r.Duet.HandAt = nearest(read.Hand)
@@ -98,19 +93,4 @@ func spans(list []duet.Span) []Span {
 		}
 	}
 	return out
-}
-
-// hybrid reports whether the hands do different patterns: whether, piece by
-// piece, what they are slices of differs in kind or ratio.
-func hybrid(left, right *engine.Track) bool {
-	if len(left.Legs) != len(right.Legs) {
-		return true
-	}
-	for i := range left.Legs {
-		f, g := naming.Of(&left.Legs[i]), naming.Of(&right.Legs[i])
-		if f.Kind != g.Kind || !f.Ratio.Equal(g.Ratio) {
-			return true
-		}
-	}
-	return false
 }

@@ -93,7 +93,7 @@ func Of(file string, p engine.Pattern) Report {
 		r.Hybrid = naming.Hybrid(tracks[left], tracks[right])
 	}
 	r.findFaults()
-	r.together(tracks)
+	r.together()
 	return r
 }
 
