@@ -196,8 +196,7 @@ func (g *search) step() (done bool) {
 	if len(g.stack) == 0 {
 		s, ok := g.walk.next()
 		if !ok {
-			g.polish()
-			*g.out = g.best
+			g.end()
 			return true
 		}
 		g.now, g.bound = s, g.pair.bound(&s, g.ends.of())
@@ -212,9 +211,8 @@ func (g *search) step() (done bool) {
 		return false
 	}
 	if g.looks++; g.looks > mostLooks {
-		g.polish()
 		g.best.AtMost = true
-		*g.out = g.best
+		g.end()
 		return true
 	}
 	h := x.to - x.from
@@ -241,6 +239,16 @@ func (g *search) look(beat, h float64) look {
 		g.where, g.width = g.now, h
 	}
 	return k
+}
+
+// end tells the best; where nothing was read, that is infinitely far.
+func (g *search) end() {
+	if math.IsInf(g.best.Distance, 1) {
+		g.best.AtMost = true
+	} else {
+		g.polish()
+	}
+	*g.out = g.best
 }
 
 // polish goes down from the best to the bottom of its hollow, by golden

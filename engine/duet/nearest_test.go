@@ -172,6 +172,9 @@ func TestLongReadingsEnd(t *testing.T) {
 		{"a prop that takes a million rounds", lane(engine.Left, 180, 0, stroke(circle(0.5), "1", "1/1000003", "1", "1")), 64, duet.Told},
 		{"a long piece against many rounds", lane(engine.Left, 180, 0, stroke(circle(0.5), "1", "1", "1", "9000")), 9000, duet.Told},
 		{"very many turns", lane(engine.Left, 180, 0, stroke(circle(0.3), "64", "64", "1000", "10000")), -1, duet.TooLong},
+		{"rounds of no time to speak of", lane(engine.Left, 180, 0, stroke(circle(0.5), "1", "1", "1", "1e-300")), -1, duet.TooLong},
+		{"very short rounds", lane(engine.Left, 180, 0, stroke(circle(0.5), "1", "64", "1000", "1e-9")), -1, duet.TooLong},
+		{"many swings", lane(engine.Left, 0, 0, swing(30, "64", "1000", "1")), -1, duet.Told},
 		{"never back", lane(engine.Left, 180, 0, stroke(circle(0.5), "1", "1", "1/2", "3")), 3, duet.NeverBack},
 	} {
 		reader := duet.NewReader(engine.NewTrack(test.l), engine.NewTrack(one))
@@ -193,6 +196,13 @@ func TestLongReadingsEnd(t *testing.T) {
 			t.Errorf("%s: whole %v, period %v, %d spans, %d places", test.name, got.Whole, got.Period, len(got.Props), len(got.Around))
 		}
 	}
+}
+
+// swing is a pendulum at a place.
+func swing(wide engine.Degrees, prop, cycles, beats string) engine.Piece {
+	p := stroke(engine.PointPath(0.3), "0", prop, cycles, beats)
+	p.Swing = wide
+	return p
 }
 
 // TestAround: the small drawing begins and ends where the hands do and keeps

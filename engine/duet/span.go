@@ -93,22 +93,24 @@ func (g *spanning) step() (done bool) {
 	if !ok {
 		return true
 	}
-	g.cuts = g.reversals(g.cuts[:0], &s)
-	from := s.from
-	for _, to := range append(g.cuts, s.to) {
-		if !g.steadySigns(&s, from, to) {
+	from, end := s.from, g.reversals(&s)
+	for _, to := range append(g.cuts, end) {
+		if to = min(to, end); !g.steadySigns(&s, from, to) {
 			return true
 		}
 		from = to
 	}
-	return false
+	return end < s.to
 }
 
-// reversals appends the beats inside a stretch at which a pendulum turns
-// back: where sin(prop turn · share of the stroke) passes 0.
-func (g *spanning) reversals(dst []float64, s *stretch) []float64 {
+// reversals finds the beats inside a stretch at which a pendulum turns back:
+// where sin(prop turn · share of the stroke) passes 0. It returns how far all
+// of them are known, as there may be more than are told.
+func (g *spanning) reversals(s *stretch) (until float64) {
+	g.cuts = g.cuts[:0]
+	until = s.to
 	if g.of == hands {
-		return dst
+		return until
 	}
 	for k := range s.at {
 		leg := g.pair.leg(s, k)
@@ -120,12 +122,20 @@ func (g *spanning) reversals(dst []float64, s *stretch) []float64 {
 		half := math.Abs(2 * m.swings)
 		start := s.at[k].start
 		first, last := float64(half*m.shareAt(s.from-start)), float64(half*m.shareAt(s.to-start))
-		for n := math.Floor(first) + 1; n < last && len(dst) < 2*MostSpans; n++ {
-			dst = append(dst, start+(n/half-m.share0)/m.shareRate)
+		n := math.Floor(first) + 1
+		for range MostSpans {
+			if n >= last {
+				break
+			}
+			g.cuts = append(g.cuts, start+(n/half-m.share0)/m.shareRate)
+			n++
+		}
+		if n < last {
+			until = min(until, g.cuts[len(g.cuts)-1])
 		}
 	}
-	slices.Sort(dst)
-	return dst
+	slices.Sort(g.cuts)
+	return until
 }
 
 // rates returns how fast the two angles turn, radians a beat.
@@ -166,7 +176,7 @@ func (g *spanning) steadySigns(s *stretch, from, to float64) bool {
 	v, w := d.at(from)
 	// The edges of the bands are the odd multiples of Band.
 	for at < to {
-		end := d.leaves(at, to, tiny)
+		end := max(d.leaves(at, to, tiny), at+tiny) // bands that fly past are not told
 		if to-end <= tiny {
 			end = to
 		}

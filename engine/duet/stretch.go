@@ -84,14 +84,20 @@ type walker struct {
 	until float64
 	beat  float64
 	at    [2]place
+	dusty int // pieces passed over as too short, in a row
 }
+
+// mostDusty bounds how many pieces too short to be told apart are passed over
+// in a row: more of them do not add up to a time that could be read.
+const mostDusty = 1 << 16
 
 func (p *pair) walk(until float64) walker { return walker{pair: p, until: until} }
 
-// next returns the next stretch; ok is false at the end.
+// next returns the next stretch; ok is false at the end, or where the pieces
+// are too short for the beats that count them.
 func (w *walker) next() (s stretch, ok bool) {
 	dust := float64(borderDust * (w.beat + w.pair.tracks[left].Beats + w.pair.tracks[right].Beats))
-	for w.beat < w.until-dust {
+	for w.beat < w.until-dust && w.dusty < mostDusty {
 		var ends [2]float64
 		for k, t := range w.pair.tracks {
 			ends[k] = w.at[k].start + t.Legs[w.at[k].piece].Span
@@ -110,8 +116,10 @@ func (w *walker) next() (s stretch, ok bool) {
 		}
 		w.beat = s.to
 		if s.length() > dust {
+			w.dusty = 0
 			return s, true
 		}
+		w.dusty++
 	}
 	return s, false
 }
@@ -128,6 +136,9 @@ func (m *measure) step() (done bool) {
 	s, ok := m.walk.next()
 	if !ok {
 		*m.until = m.walk.until
+		if m.walk.dusty == mostDusty {
+			*m.until = m.walk.beat
+		}
 		return true
 	}
 	work := 1.0

@@ -27,7 +27,9 @@ func (g *tracing) step() (done bool) {
 	}
 	s, ok := g.walk.next()
 	if !ok {
-		*g.out = append(*g.out, g.last)
+		if len(*g.out) > 0 {
+			*g.out = append(*g.out, g.last)
+		}
 		return true
 	}
 	if g.sharp {

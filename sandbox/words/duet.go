@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"math/big"
 	"slices"
 	"strings"
@@ -277,6 +278,9 @@ func (t *Table) NearestSaid(r *duet.Reading) []string {
 	var lines []string
 	for i, n := range []duet.Nearest{r.Hand, r.Head, r.Tether} {
 		line := w.Nearest
+		if math.IsInf(n.Distance, 1) {
+			continue // nothing was read
+		}
 		if n.AtMost {
 			line = w.AtMost
 		}

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"math/big"
 	"strings"
 	"testing"
@@ -108,6 +109,9 @@ func TestDuetCautions(t *testing.T) {
 				t.Errorf("%s: %q, want %q in it", tt.name, got[i], has)
 			}
 		}
+	}
+	if got := English.NearestSaid(&duet.Reading{Hand: duet.Nearest{Distance: 0.5, AtMost: true}, Head: duet.Nearest{Distance: math.Inf(1), AtMost: true}, Tether: far}); len(got) != 2 || !strings.Contains(got[0], "or less") {
+		t.Errorf("NearestSaid of a bound and of nothing = %q, want two lines, the first of a bound", got)
 	}
 	for _, line := range English.NearestSaid(&duet.Reading{Hand: far, Head: far, Tether: far}) {
 		written(t, "NearestSaid", line)
