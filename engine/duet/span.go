@@ -163,7 +163,7 @@ func (g *spanning) direction(s *stretch, mid float64) Direction {
 // steadySigns adds the spans of a part of a stretch in which no turning
 // changes its sense. It reports false when there are enough.
 func (g *spanning) steadySigns(s *stretch, from, to float64) bool {
-	tiny := borderDust * (1 + to)
+	tiny := float64(borderDust * (1 + to))
 	if to-from <= tiny {
 		return true
 	}
