@@ -65,7 +65,10 @@ var families = []struct {
 		"rounds-of-the-watch", // switching
 	}},
 	{"two-hands", []string{
-		"lock-gates",       // isolations, mirrored
+		"lock-gates",       // isolations, mirrored: together, opposite
+		"one-gig-two-oars", // extensions: together, same direction
+		"seesaw",           // extensions: split, opposite
+		"leading-lights",   // isolations: quarter, same direction
 		"paddle-steamer",   // split circles, wheel plane
 		"pier-end",         // one C, props opposite
 		"two-ferries",      // split C-caps, antispin with extension

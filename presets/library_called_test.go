@@ -42,6 +42,9 @@ func TestLibraryIsCalled(t *testing.T) {
 	hands := map[string][]string{
 		"gangway":          {"broad"},
 		"lock-gates":       {"elementary", "elementary"},
+		"one-gig-two-oars": {"elementary", "elementary"},
+		"seesaw":           {"elementary", "elementary"},
+		"leading-lights":   {"elementary", "elementary"},
 		"paddle-steamer":   {"elementary", "elementary"},
 		"pier-end":         {"C", "C"},
 		"two-ferries":      {"C", "C"},

@@ -53,6 +53,9 @@ func TestTwoHandsTiming(t *testing.T) {
 		at       func(beat float64) float64 // degrees
 	}{
 		{"lock-gates", true, func(float64) float64 { return 0 }},
+		{"one-gig-two-oars", false, func(float64) float64 { return 0 }},
+		{"seesaw", true, func(float64) float64 { return 180 }},
+		{"leading-lights", false, func(float64) float64 { return 90 }},
 		{"paddle-steamer", false, func(float64) float64 { return 180 }},
 		{"two-ferries", false, func(float64) float64 { return 180 }},
 		{"two-bell-buoys", false, func(float64) float64 { return 180 }},
@@ -86,7 +89,7 @@ func TestTwoHandsTangle(t *testing.T) {
 	for _, test := range []struct {
 		id   string
 		want float64
-	}{{"crossed-lines", 1}, {"two-ferries", 0}, {"two-bell-buoys", 0}, {"lock-gates", 0}, {"gangway-and-bell", 0}} {
+	}{{"crossed-lines", 1}, {"two-ferries", 0}, {"two-bell-buoys", 0}, {"lock-gates", 0}, {"one-gig-two-oars", 0}, {"seesaw", 0}, {"leading-lights", 0}, {"gangway-and-bell", 0}} {
 		p, all := together(t, test.id)
 		if p.Lanes[0].Plane != engine.Wall || p.Lanes[1].Plane != engine.Wall {
 			t.Errorf("%s: planes %v and %v, want both hands in the wall plane", test.id, p.Lanes[0].Plane, p.Lanes[1].Plane)

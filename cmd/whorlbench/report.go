@@ -24,6 +24,7 @@ func writeReport(w io.Writer, r report.Report, tempo float64, colour bool) {
 	}
 	fmt.Fprintln(w, wholeCloses(r, tempo))
 	writeCalled(w, r)
+	writeDuet(w, r.Duet)
 	for _, f := range r.Faults {
 		fmt.Fprintf(w, "%s\n", paint(fmt.Sprintf(say.Check.Fault, f.Level, f.Where, f.What), levelColour[f.Level], colour))
 	}

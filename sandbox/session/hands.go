@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"whorlbench/engine"
+	"whorlbench/engine/frac"
 )
 
 // Edits of the strip: hands, pieces put elsewhere, the pattern as a whole.
@@ -92,7 +93,21 @@ func (s *Session) MakeHand(lane int, t Timing) error {
 	if lane < 0 || lane >= len(s.pattern.Lanes) || t >= timings {
 		return fmt.Errorf("hand %d, timing %d: %w", lane+1, t, engine.ErrNoPiece)
 	}
-	second := SecondHand(s.pattern.Lanes[lane], t)
+	return s.giveHand(lane, SecondHand(s.pattern.Lanes[lane], t))
+}
+
+// MakeHandLater is MakeHand with the movement begun some beats later in its
+// round, as in a canon: for TogetherSame the same, for TogetherOpposite its
+// mirror image, and so on. The lane may be cut where its round then begins.
+func (s *Session) MakeHandLater(lane int, t Timing, beats frac.Frac) error {
+	if lane < 0 || lane >= len(s.pattern.Lanes) || t >= timings {
+		return fmt.Errorf("hand %d, timing %d: %w", lane+1, t, engine.ErrNoPiece)
+	}
+	return s.giveHand(lane, SecondHand(s.pattern.Lanes[lane].Later(beats), t))
+}
+
+// giveHand puts a lane in the place of the hand that is not the lane's.
+func (s *Session) giveHand(lane int, second engine.Lane) error {
 	p, sel := s.pattern, s.sel
 	p.Lanes = append([]engine.Lane(nil), p.Lanes...)
 	if len(p.Lanes) == 1 {

@@ -18,6 +18,7 @@ type Table struct {
 	Page    Page
 	State   State
 	Report  Report
+	Duet    Duet
 	Library Library
 	Command Command
 	Preset  Preset
@@ -38,6 +39,7 @@ var English = Table{
 	Page:    englishPage,
 	State:   englishState,
 	Report:  englishReport,
+	Duet:    englishDuet,
 	Library: englishLibrary,
 	Command: englishCommand,
 	Preset:  englishPreset,

@@ -16,13 +16,13 @@ import (
 // Report is what there is to say of one file. A pointer or a null stands
 // where a thing has no answer.
 type Report struct {
-	File          string    `json:"file"`
-	Title         string    `json:"title"`
-	PeriodBeats   *Number   `json:"period_beats"`
-	PeriodSeconds *Number   `json:"period_seconds"`
-	Hands         []Hand    `json:"hands"`
-	Duet          *struct{} `json:"duet"`
-	Faults        []Fault   `json:"faults"`
+	File          string  `json:"file"`
+	Title         string  `json:"title"`
+	PeriodBeats   *Number `json:"period_beats"`
+	PeriodSeconds *Number `json:"period_seconds"`
+	Hands         []Hand  `json:"hands"`
+	Duet          *Duet   `json:"duet"`
+	Faults        []Fault `json:"faults"`
 
 	// Period is PeriodBeats exactly; Closes says whether there is one.
 	Period frac.Frac `json:"-"`
@@ -93,6 +93,7 @@ func Of(file string, p engine.Pattern) Report {
 		r.Hybrid = naming.Hybrid(tracks[left], tracks[right])
 	}
 	r.findFaults()
+	r.together()
 	return r
 }
 
