@@ -97,7 +97,7 @@ func (s *site) leastJump() []engine.Lane {
 		return worst
 	}
 	share, ok := leastShare(list, jump)
-	if !ok || jump(shareOf(a, b).Float()) <= jump(share)+acrossStep {
+	if !ok || jump(shareOf(a, b).Float()) <= jump(share)+2*slack(jump(share)) {
 		return nil
 	}
 	near, exact := nearShare(share, total, jump)
@@ -161,7 +161,7 @@ func least(f func(float64) float64, lo, hi float64, sections int) float64 {
 }
 
 // nearShare returns a fraction for a share: itself if it is a simple one, else
-// the first that costs no more than acrossStep, sought among countable times
+// the first that costs no more than slack, sought among countable times
 // before all others.
 func nearShare(x float64, total frac.Frac, jump func(float64) float64) (f frac.Frac, exact bool) {
 	const (
@@ -172,7 +172,7 @@ func nearShare(x float64, total frac.Frac, jump func(float64) float64) (f frac.F
 	if f := frac.Near(x, rounding, simple); math.Abs(f.Float()-x) <= rounding {
 		return f, true
 	}
-	most := jump(x) + acrossStep
+	most := jump(x) + slack(jump(x))
 	beats := total.Float()
 	try := func(unit frac.Frac) (frac.Frac, bool) {
 		f := frac.Near(x*beats/unit.Float(), 0, 1).Mul(unit).Div(total)

@@ -12,6 +12,11 @@ import (
 // as better or worse: a fifth of engine.TolKink, which nobody feels.
 const acrossStep = engine.TolKink / 5
 
+// slack returns how far (m/s) a jump may be from the least there is for the
+// sake of beats that can be counted: where some jump is left anyway, by a
+// tenth of it.
+func slack(least float64) float64 { return math.Max(acrossStep/2, least/10) }
+
 // judge holds a lane as it is against what a fix would make of it.
 type judge struct {
 	lane  engine.Lane

@@ -253,12 +253,15 @@ func TestGaps(t *testing.T) {
 			func(l engine.Lane) bool { return l.Pieces[1].ArmAt == engine.Some(90) }},
 		{"moved", mend.MovePath, lane(0.5, 90, 90, half, at(half, 0.2-1i, 0.5)), 0,
 			func(l engine.Lane) bool { return l.Pieces[1].Path.Centre == 0 }},
-		{"resized", mend.ResizePath, lane(0.5, 90, 90, half, at(half, 0.25i, 0.5)), 0,
-			func(l engine.Lane) bool { return l.Pieces[1].Path.A == 0.75 && l.Pieces[1].Path.B == 0.75 }},
+		{"resized", mend.ResizePath, lane(0.5, 90, 90, half, at(half, 0.1i, 0.5)), 0,
+			func(l engine.Lane) bool { return l.Pieces[1].Path.A == 0.6 && l.Pieces[1].Path.B == 0.6 }},
 		// A stroke along 0° from a circle that ends at 45° has to lie along 45°.
 		{"turned", mend.TurnPath, lane(0.5, -45, 0, stroke(circle(0.5), "1", "1", "1/4", "1"),
 			stroke(engine.LinePath(0, 0.5, 0), "1/2", "1/2", "1", "1")), 0,
 			func(l engine.Lane) bool { return l.Pieces[1].Path.Tilt == 45 }},
+		// As it is the round leaves the prop at 120°; nobody has to place it.
+		{"prop placed elsewhere", mend.CarryOn, lane(0.5, 90, 90, half, placed(half, engine.Opt{}, engine.Some(300))), 1,
+			func(l engine.Lane) bool { return !l.Pinned() }},
 		// The round leaves the prop at 90° + 180° and all repeat the first.
 		{"round's prop", mend.StartProp, lane(0.5, 90, 0, stroke(circle(0.5), "1", "1", "1/2", "1"),
 			placed(stroke(circle(0.5), "1", "3", "1/2", "1"), engine.Opt{}, engine.Some(90))), 1,

@@ -17,6 +17,7 @@ const (
 	mostCentre = 10        // m
 	mostDen    = 1_000_000 // of a fraction
 	mostPieces = 10_000    //
+	mostAngle  = 36_000    // degrees
 )
 
 // fits reports whether a file could hold what fixes change in a lane.
@@ -26,7 +27,7 @@ func fits(l engine.Lane) bool {
 	}
 	for _, p := range l.Pieces {
 		if !exact(p.Arm, mostTurns) || !exact(p.Prop, mostTurns) || !exact(p.Cycles, mostCycles) || !exact(p.Beats, mostBeats) ||
-			p.Cycles.Sign() <= 0 || p.Beats.Sign() <= 0 || cmplx.Abs(p.Path.Centre) > mostCentre {
+			p.Cycles.Sign() <= 0 || p.Beats.Sign() <= 0 || cmplx.Abs(p.Path.Centre) > mostCentre || math.Abs(float64(p.Path.Tilt)) > mostAngle {
 			return false
 		}
 		if long, short := math.Max(p.Path.A, p.Path.B), math.Min(p.Path.A, p.Path.B); long > mostRadius || short < 0 ||

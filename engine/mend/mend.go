@@ -83,8 +83,11 @@ func (f *Fix) Unclosed() bool {
 }
 
 // Stretches reports whether the round takes another time than without the
-// fix, so that the other hand, if there is one, would no longer be with it.
-func (f *Fix) Stretches() bool { return !f.Lane.Beats().Equal(f.RoundWas) }
+// fix, so that the other hand, if there is one, would no longer be with it. A round
+// written out several times is played as before.
+func (f *Fix) Stretches() bool {
+	return f.Kind != RepeatRound && !f.Lane.Beats().Equal(f.RoundWas)
+}
 
 // Of returns the fixes that would help the seam after piece i of a lane, at a
 // tempo in beats a minute; none if it is smooth. First come those that make it

@@ -19,7 +19,9 @@ const meets = engine.TolGap / 2
 const leastRadius = 0.01
 
 // carryOn takes the next piece's start angles away: the prop's, the arm's or
-// both, whichever is best, and as few as will do.
+// both, whichever is best, and as few as will do. Where the last piece meets
+// the first of a lane whose rounds all repeat the first, the prop carries on
+// only if no piece has a prop angle of its own.
 func (s *site) carryOn() []engine.Lane {
 	_, b := s.pieces()
 	prop, arm := b, b
@@ -31,6 +33,17 @@ func (s *site) carryOn() []engine.Lane {
 		if !p.Equal(b) {
 			lanes = append(lanes, s.with(s.next, p))
 		}
+	}
+	if s.next == 0 && s.track.Pinned && s.seam.PropGap > engine.TolPropGap {
+		l := s.lane
+		l.Pieces = slices.Clone(l.Pieces)
+		for i := range l.Pieces {
+			l.Pieces[i].PropAt = engine.Opt{}
+		}
+		lanes = append(lanes, l)
+		l.Pieces = slices.Clone(l.Pieces)
+		l.Pieces[0].ArmAt = engine.Opt{}
+		lanes = append(lanes, l)
 	}
 	return s.best(lanes)
 }
@@ -170,8 +183,8 @@ func (s *site) turnPath() []engine.Lane {
 	}
 	_, b := s.pieces()
 	to, from := s.before.Hand-p.Centre, s.after.Hand-p.Centre
-	q := to - cmplx.Rect((p.A+p.B)/2, s.after.Arm)
-	if math.Abs(cmplx.Abs(q)-math.Abs(p.A-p.B)/2) <= meets {
+	q := to - times((p.A+p.B)/2, cmplx.Rect(1, s.after.Arm))
+	if math.Abs(cmplx.Abs(q)-float64(math.Abs(p.A-p.B)/2)) <= meets {
 		at := cmplx.Phase(q)
 		if p.A < p.B {
 			at += math.Pi
@@ -207,6 +220,9 @@ func (s *site) resizePath() []engine.Lane {
 	}
 	_, b := s.pieces()
 	k := cmplx.Abs(to) / cmplx.Abs(from)
+	if !s.sizable(k, max(p.A, p.B)) {
+		return nil
+	}
 	// The hand lies on the ray through the path's beginning, or beside it.
 	aside := cmplx.Abs(to - times(k, from))
 	switch {

@@ -34,8 +34,8 @@ func rows(t *engine.Track, i int, tempo float64) []row {
 		frame := cmplx.Rect(tempo/60, -before.Prop)
 		r := row{
 			seam: i,
-			prev: imag(engine.Product(before.HeadVel, frame)) * a.Span,
-			next: imag(engine.Product(after.HeadVel, frame)) * b.Span,
+			prev: float64(imag(engine.Product(before.HeadVel, frame)) * a.Span),
+			next: float64(imag(engine.Product(after.HeadVel, frame)) * b.Span),
 		}
 		if !hasRow(list, r, alike) {
 			list = append(list, r)

@@ -126,7 +126,8 @@ func sharedOnce(t *engine.Track, tempo float64, rigid bool) engine.Lane {
 		}
 	}
 	total := l.Beats()
-	if worstJump(list, best) > worstJump(list, now)-acrossStep || slices.Min(best) < edge*t.Beats/float64(n) {
+	worst := worstJump(list, best)
+	if worst > worstJump(list, now)-2*slack(worst) || slices.Min(best) < edge*t.Beats/float64(n) {
 		return l
 	}
 	l.Pieces = slices.Clone(l.Pieces)
@@ -150,11 +151,12 @@ func worstJump(list []row, beats []float64) float64 {
 
 // counted returns fractions near the times in beats that add up to the round:
 // whole multiples of a countable unit where that costs no more than
-// half of acrossStep, else of the least part of the round with which it does, else
+// slack, else of the least part of the round with which it does, else
 // nearly the times themselves.
 func counted(list []row, beats []float64, total frac.Frac) []frac.Frac {
 	const parts = 240 // of the round, to try
-	most := worstJump(list, beats) + acrossStep/2
+	most := worstJump(list, beats)
+	most += slack(most)
 	units := make([]frac.Frac, 0, parts+7)
 	for _, den := range []int64{1, 2, 3, 4, 6, 8, 12} {
 		units = append(units, frac.New(1, den))

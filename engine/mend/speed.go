@@ -91,10 +91,10 @@ func (s *site) radius() []engine.Lane {
 		return nil
 	}
 	before, after := s.across()
-	prop := s.lane.Tether * (s.after.PropRate - s.before.PropRate)
+	prop := float64(s.lane.Tether * (s.after.PropRate - s.before.PropRate))
 	if a.Path.Same(b.Path) {
 		k := -prop / (after - before)
-		if !sizable(k, path.A) {
+		if !s.sizable(k, path.A) {
 			return nil
 		}
 		l := s.lane
@@ -107,7 +107,7 @@ func (s *site) radius() []engine.Lane {
 		return []engine.Lane{l}
 	}
 	k := (before - prop) / after
-	if !sizable(k, path.A) {
+	if !s.sizable(k, path.A) {
 		return nil
 	}
 	c := resized(b, k)
@@ -115,9 +115,12 @@ func (s *site) radius() []engine.Lane {
 	return []engine.Lane{s.with(s.next, c)}
 }
 
-// sizable reports whether a circle of radius r may become k times as large; a
-// k that is no number may not.
-func sizable(k, r float64) bool { return k*r >= leastRadius && k*r <= mostRadius }
+// sizable reports whether a path of radius r may become k times as large: not
+// larger than the arm reaches, unless it was larger still. A k that is no
+// number may not.
+func (s *site) sizable(k, r float64) bool {
+	return k*r >= leastRadius && (k <= 1 || k*r <= s.who.Reach)
+}
 
 // flipProp turns the next piece's prop the other way.
 func (s *site) flipProp() []engine.Lane {

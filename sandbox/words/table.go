@@ -12,6 +12,7 @@ type Table struct {
 	Dials   Dials
 	View    View
 	Strip   Strip
+	Mend    Mend
 	Stage   Stage
 	Tryout  Tryout
 	Page    Page
@@ -31,6 +32,7 @@ var English = Table{
 	Dials:   englishDials,
 	View:    englishView,
 	Strip:   englishStrip,
+	Mend:    englishMend,
 	Stage:   englishStage,
 	Tryout:  englishTryout,
 	Page:    englishPage,
