@@ -2,6 +2,7 @@ package mend_test
 
 import (
 	"math"
+	"math/cmplx"
 	"testing"
 
 	"whorlbench/engine"
@@ -262,6 +263,13 @@ func TestGaps(t *testing.T) {
 		// As it is the round leaves the prop at 120°; nobody has to place it.
 		{"prop placed elsewhere", mend.CarryOn, lane(0.5, 90, 90, half, placed(half, engine.Opt{}, engine.Some(300))), 1,
 			func(l engine.Lane) bool { return !l.Pinned() }},
+		// An extension that is placed at 0° comes with its prop at 270°, where
+		// it is itself at 270°: the bottom of its circle, which is where the hand is.
+		{"fitting", mend.StartFitting, lane(0.5, 90, 90, half, placed(at(half, 1, 0.5), engine.Some(0), engine.Some(0))), 0,
+			func(l engine.Lane) bool {
+				p := l.Pieces[1]
+				return p.ArmAt == engine.Some(270) && !p.PropAt.Set && cmplx.Abs(p.Path.Centre) < 1e-9
+			}},
 		// The round leaves the prop at 90° + 180° and all repeat the first.
 		{"round's prop", mend.StartProp, lane(0.5, 90, 0, stroke(circle(0.5), "1", "1", "1/2", "1"),
 			placed(stroke(circle(0.5), "1", "3", "1/2", "1"), engine.Opt{}, engine.Some(90))), 1,

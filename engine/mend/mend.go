@@ -23,6 +23,7 @@ type Kind uint8
 const (
 	CarryOn        Kind = iota // the next piece's own start angles are taken away
 	StartElsewhere             // the next piece starts where its path meets the hand
+	StartFitting               // … where in its pattern the prop points as it comes, and is moved to the hand
 	StartProp                  // the round starts with the prop where the last piece leaves it
 	MovePath                   // the next piece's path is moved to begin at the hand
 	TurnPath                   // … turned about its own centre
@@ -136,6 +137,7 @@ var ways = []struct {
 }{
 	{CarryOn, (*site).carryOn, helps},
 	{StartElsewhere, (*site).startElsewhere, meetsHand},
+	{StartFitting, (*site).startFitting, meetsAll},
 	{StartProp, (*site).startProp, meetsProp},
 	{MovePath, (*site).movePath, meetsHand},
 	{TurnPath, (*site).turnPath, meetsHand},
@@ -152,6 +154,7 @@ var ways = []struct {
 func helps(seam.Seam) bool       { return true }
 func smooths(s seam.Seam) bool   { return s.Verdict == seam.Smooth }
 func meetsHand(s seam.Seam) bool { return s.HandGap <= engine.TolGap }
+func meetsAll(s seam.Seam) bool  { return s.Verdict > seam.Gap }
 func meetsProp(s seam.Seam) bool { return s.PropGap <= engine.TolPropGap }
 
 // site is a seam with all that a fix needs to know of it.

@@ -141,6 +141,24 @@ func onStroke(end, x, aside, r float64) []float64 {
 	}
 }
 
+// startFitting keeps a piece with a prop angle of its own a slice of the same
+// elementary pattern, of one ψ − nα, and lets it begin at the nearest place where
+// that has the prop as it comes; its path is moved so that the hand is there.
+func (s *site) startFitting() []engine.Lane {
+	_, b := s.pieces()
+	if !b.PropAt.Set || s.seam.PropGap <= engine.TolPropGap || b.Swing != 0 || rests(b) || b.Prop.IsZero() {
+		return nil
+	}
+	off := math.Remainder(s.before.Prop-s.after.Prop, 2*math.Pi)
+	l := s.startAt(s.after.Arm + off/b.Prop.Div(b.Arm).Float())
+	l.Pieces = slices.Clone(l.Pieces)
+	p := &l.Pieces[s.next]
+	p.PropAt = engine.Opt{}
+	before, after := seam.Sides(engine.NewTrack(l), s.i, 0)
+	p.Path.Centre = tidyPlace(p.Path.Centre + before.Hand - after.Hand)
+	return []engine.Lane{l}
+}
+
 // startProp lets the round start with the prop where its last piece leaves it,
 // in a lane whose rounds all repeat the first.
 func (s *site) startProp() []engine.Lane {

@@ -53,6 +53,7 @@ func (r lanes) any() engine.Lane {
 var says = map[mend.Kind][]mend.What{
 	mend.CarryOn:        {mend.ArmAt, mend.PropAt},
 	mend.StartElsewhere: {mend.ArmAt, mend.PropAt},
+	mend.StartFitting:   {mend.ArmAt, mend.PropAt, mend.Centre},
 	mend.StartProp:      {mend.PropAt},
 	mend.MovePath:       {mend.Centre},
 	mend.TurnPath:       {mend.Tilt, mend.ArmAt},

@@ -130,11 +130,12 @@ func sharedOnce(t *engine.Track, tempo float64, rigid bool) engine.Lane {
 	if worst > worstJump(list, now)-2*slack(worst) || slices.Min(best) < edge*t.Beats/float64(n) {
 		return l
 	}
+	times, ok := counted(list, best, total)
+	if !ok {
+		return l
+	}
 	l.Pieces = slices.Clone(l.Pieces)
-	for i, beats := range counted(list, best, total) {
-		if l.Pieces[i].Length().Equal(beats) {
-			continue
-		}
+	for i, beats := range times {
 		l.Pieces[i] = lasting(l.Pieces[i], beats)
 	}
 	return l
@@ -151,18 +152,21 @@ func worstJump(list []row, beats []float64) float64 {
 
 // counted returns fractions near the times in beats that add up to the round:
 // whole multiples of a countable unit where that costs no more than
-// slack, else of the least part of the round with which it does, else
-// nearly the times themselves.
-func counted(list []row, beats []float64, total frac.Frac) []frac.Frac {
+// slack, else of the least part of the round with which it does. ok is false
+// if none does.
+func counted(list []row, beats []float64, total frac.Frac) (out []frac.Frac, ok bool) {
 	const parts = 240 // of the round, to try
 	most := worstJump(list, beats)
 	most += slack(most)
-	units := make([]frac.Frac, 0, parts+7)
+	var units []frac.Frac
 	for _, den := range []int64{1, 2, 3, 4, 6, 8, 12} {
 		units = append(units, frac.New(1, den))
 	}
 	for d := len(beats); d <= max(parts, 8*len(beats)); d++ {
 		units = append(units, total.Div(frac.Int(int64(d))))
+	}
+	for _, d := range []int64{1000, 10_000, 100_000} {
+		units = append(units, total.Div(frac.Int(d)))
 	}
 	rounded := make([]float64, len(beats))
 	for _, u := range units {
@@ -173,21 +177,16 @@ func counted(list []row, beats []float64, total frac.Frac) []frac.Frac {
 		for i := range n {
 			rounded[i] = float64(n[i]) * u.Float()
 		}
-		if worstJump(list, rounded) <= most {
-			out := make([]frac.Frac, len(n))
-			for i := range n {
-				out[i] = u.Mul(frac.Int(n[i]))
-			}
-			return out
+		if worstJump(list, rounded) > most {
+			continue
 		}
+		out = make([]frac.Frac, len(n))
+		for i := range n {
+			out[i] = u.Mul(frac.Int(n[i]))
+		}
+		return out, true
 	}
-	fine := total.Div(frac.Int(mostDen / 1000))
-	n, _ := multiples(beats, fine.Float(), total.Div(fine))
-	out := make([]frac.Frac, len(n))
-	for i := range n {
-		out[i] = fine.Mul(frac.Int(n[i]))
-	}
-	return out
+	return nil, false
 }
 
 // multiples rounds times to whole multiples of a unit, at least one each, that

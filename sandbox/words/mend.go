@@ -19,6 +19,7 @@ type Mend struct {
 	CarryProp, CarryArm, CarryBoth       string
 	CarryRound                           string
 	StartElsewhere, StartRound           string
+	StartFitting                         string
 	StartProp, Move, Turn                string
 	Larger, Smaller                      string
 	Steady, Least                        string
@@ -68,6 +69,7 @@ type Mend struct {
 var englishMend = Mend{
 	CarryProp: "Let the prop carry on into piece %d", CarryArm: "Let the hand carry on into piece %d", CarryBoth: "Let piece %d carry on",
 	CarryRound:     "Let the prop carry on all the way round",
+	StartFitting:   "Start piece %d where its own prop points as it comes",
 	StartElsewhere: "Start piece %d where the hand is", StartRound: "Start the round where the hand is",
 	StartProp: "Start the round with the prop where it ends", Move: "Move the path of piece %d to the hand", Turn: "Turn the path of piece %d to the hand",
 	Larger: "Make the path of piece %d larger, to reach the hand", Smaller: "Make the path of piece %d smaller, to begin at the hand",
@@ -144,6 +146,8 @@ func (t *Table) mendLabel(was engine.Lane, f mend.Fix) string {
 			return w.StartRound
 		}
 		return of(w.StartElsewhere, next)
+	case mend.StartFitting:
+		return of(w.StartFitting, next)
 	case mend.StartProp:
 		return w.StartProp
 	case mend.MovePath:
