@@ -67,7 +67,7 @@ func TestRemedy(t *testing.T) {
 			Label: "Turn the prop the other way in piece 2",
 			Does:  []string{"In piece 2 the prop makes ½ turn the other way"},
 			// 0.6 m·(1 + 1) less 0.6 m·(1 − 1), at π/2 a beat and 60 beats a minute.
-			Left: "Still 1.88 m/s sideways", Also: []string{"The join after piece 2 gets better too"}}},
+			Left: "The prop no longer turns back; 1.88 m/s sideways are left", Also: []string{"The join after piece 2 gets better too"}}},
 		{"carried", placed, mend.CarryOn, Remedy{
 			Label: "Let the prop carry on into piece 2",
 			Does:  []string{"In piece 2 the prop goes on as it comes"},
@@ -140,7 +140,16 @@ func TestEveryRemedyIsWhole(t *testing.T) {
 		}
 		fixes := append(mend.SmoothLane(l, who, 90), mend.CloseLane(l, who, 90)...)
 		for i := range l.Pieces {
-			fixes = append(fixes, mend.Of(l, who, 90, i)...)
+			list := mend.Of(l, who, 90, i)
+			labels := map[string]bool{}
+			for _, f := range list {
+				label := English.Remedy(l, f).Label
+				if labels[label] {
+					t.Errorf("two buttons of one join say %q; %+v", label, l)
+				}
+				labels[label] = true
+			}
+			fixes = append(fixes, list...)
 		}
 		for _, f := range fixes {
 			kinds[f.Kind] = true
