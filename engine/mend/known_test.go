@@ -101,6 +101,17 @@ func TestThreeWaysForAC(t *testing.T) {
 	}
 }
 
+// TestReach: a circle that the arm does not reach round is not offered.
+func TestReach(t *testing.T) {
+	l := cCap(0.6, 0.6, "1", "5", "2", "2") // smooth with R = (5 − 1)L/2 = 1.2 m
+	if f := find(of(l, 0), mend.Radius); f != nil {
+		t.Errorf("a circle of radius %v m offered for a reach of %v m", f.Lane.Pieces[0].Path.A, who.Reach)
+	}
+	if f := wanted(t, mend.Of(l, far, 60, 0), mend.Radius, "far"); !close1e9(f.Lane.Pieces[0].Path.A, 1.2) || f.After.Verdict != seam.Smooth {
+		t.Errorf("radius %v, verdict %d, want 1.2 and smooth", f.Lane.Pieces[0].Path.A, f.After.Verdict)
+	}
+}
+
 // TestRatioThatFits: in-spin n into antispin −m at a petal tip is smooth when
 // m = n + 2R/L, if that is whole.
 func TestRatioThatFits(t *testing.T) {

@@ -3,6 +3,7 @@ package mend_test
 import (
 	"math"
 	"slices"
+	"strconv"
 	"testing"
 
 	"whorlbench/engine"
@@ -43,11 +44,23 @@ func (r lanes) nearly() engine.Lane {
 }
 
 func (r lanes) any() engine.Lane {
-	if r.IntN(3) == 0 {
+	switch r.IntN(6) {
+	case 0, 1:
 		return r.lane()
+	case 2: // a C that does not quite fit
+		n, m := strconv.Itoa(1+2*r.IntN(3)), strconv.Itoa(1+2*r.IntN(4))
+		return cCap(0.2*float64(1+r.IntN(4)), 0.6, n, m, "2", strconv.Itoa(1+r.IntN(3)))
 	}
 	return r.nearly()
 }
+
+// far reaches so far that no circle is refused for its size: each kind of fix
+// is to turn up among few lanes.
+var far = func() engine.Performer {
+	p := engine.DefaultPerformer()
+	p.Reach = 2
+	return p
+}()
 
 // says is what each kind of fix may change, of the pieces at the seam.
 var says = map[mend.Kind][]mend.What{
@@ -153,7 +166,7 @@ func TestFixes(t *testing.T) {
 		kept.Pieces = slices.Clone(l.Pieces)
 		was := seam.Of(engine.NewTrack(l), 90, false)
 		for i := range l.Pieces {
-			for _, f := range mend.Of(l, who, 90, i) {
+			for _, f := range mend.Of(l, far, 90, i) {
 				counts[f.Kind]++
 				held(t, l, f)
 				now := seam.Of(engine.NewTrack(f.Lane), 90, false)
@@ -188,7 +201,7 @@ func TestFixes(t *testing.T) {
 						t.Errorf("kind %d: seam %d goes from verdict %d to %d unsaid", f.Kind, k+1, was[k].Verdict, now[k].Verdict)
 					}
 				}
-				for _, again := range mend.Of(f.Lane, who, 90, i) {
+				for _, again := range mend.Of(f.Lane, far, 90, i) {
 					if again.Kind == f.Kind {
 						t.Errorf("kind %d at seam %d is offered again: %+v, then %+v; lane %+v", f.Kind, i+1, f.Changes, again.Changes, l)
 					}
@@ -219,7 +232,7 @@ func TestWholeLanes(t *testing.T) {
 		l := rnd.any()
 		kept := l
 		kept.Pieces = slices.Clone(l.Pieces)
-		smooth := mend.SmoothLane(l, who, 90)
+		smooth := mend.SmoothLane(l, far, 90)
 		for k, f := range smooth {
 			counts[f.Kind]++
 			held(t, l, f)
@@ -232,13 +245,13 @@ func TestWholeLanes(t *testing.T) {
 			if f.After.Verdict == seam.Smooth {
 				smoothed++
 			}
-			for _, again := range mend.SmoothLane(f.Lane, who, 90) {
+			for _, again := range mend.SmoothLane(f.Lane, far, 90) {
 				if again.Kind == f.Kind {
 					t.Errorf("kind %d is offered again: %+v, then %+v with %+v; lane %+v", f.Kind, f.Changes, again.Changes, again.Others, l)
 				}
 			}
 		}
-		for _, f := range mend.CloseLane(l, who, 90) {
+		for _, f := range mend.CloseLane(l, far, 90) {
 			counts[f.Kind]++
 			if f.Kind != mend.StartElsewhere {
 				held(t, l, f)
