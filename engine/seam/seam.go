@@ -59,21 +59,33 @@ const (
 // order. A rigid prop may stop and turn back.
 func Of(t *engine.Track, tempo float64, rigid bool) []Seam {
 	seams := make([]Seam, len(t.Legs))
-	rounds := roundsToLookAt(t)
+	rounds := Rounds(t)
 	for i := range seams {
 		seams[i] = judge(t, i, rounds, tempo/60, rigid)
 	}
 	return seams
 }
 
-// At judges one seam, the one after piece i, as Of does.
+// At judges the one seam after piece i, as Of does.
 func At(t *engine.Track, i int, tempo float64, rigid bool) Seam {
-	return judge(t, i, roundsToLookAt(t), tempo/60, rigid)
+	return judge(t, i, Rounds(t), tempo/60, rigid)
 }
 
-// roundsToLookAt returns the closing rounds, MostRounds at most; a lane that
-// never closes shows MostRounds different ones unless it is pinned.
-func roundsToLookAt(t *engine.Track) int {
+// Sides returns the states on the two sides of the seam after piece i, where
+// "before" lies in the round given.
+func Sides(t *engine.Track, i, round int) (before, after engine.State) {
+	next := (i + 1) % len(t.Legs)
+	then := round
+	if next == 0 {
+		then++
+	}
+	return t.AtPiece(round, i, 1), t.AtPiece(then, next, 0)
+}
+
+// Rounds returns how many rounds are looked at: the closing rounds, MostRounds
+// at most; a lane that never closes shows MostRounds different ones unless it
+// is pinned.
+func Rounds(t *engine.Track) int {
 	if t.Pinned {
 		return 1
 	}
@@ -92,11 +104,8 @@ func judge(t *engine.Track, i, rounds int, beatsPerSecond float64, rigid bool) S
 	s.ArmReverses = opposed(a.Piece.Arm.Sign(), b.Piece.Arm.Sign()) && closedCurve(a) && closedCurve(b)
 	s.PropReverses = opposed(a.Piece.Prop.Sign(), b.Piece.Prop.Sign())
 	for r := range rounds {
-		after := r
-		if next == 0 {
-			after++
-		}
-		s.figures(t.AtPiece(r, i, 1), t.AtPiece(after, next, 0), beatsPerSecond)
+		before, after := Sides(t, i, r)
+		s.figures(before, after, beatsPerSecond)
 	}
 	s.Verdict = s.verdict(rigid)
 	return s

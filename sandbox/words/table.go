@@ -12,6 +12,7 @@ type Table struct {
 	Dials   Dials
 	View    View
 	Strip   Strip
+	Mend    Mend
 	Stage   Stage
 	Tryout  Tryout
 	Told    Told
@@ -33,6 +34,7 @@ var English = Table{
 	Dials:   englishDials,
 	View:    englishView,
 	Strip:   englishStrip,
+	Mend:    englishMend,
 	Stage:   englishStage,
 	Tryout:  englishTryout,
 	Told:    englishTold,

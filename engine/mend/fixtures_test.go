@@ -1,0 +1,136 @@
+package mend_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"testing"
+
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+)
+
+// fr reads a fraction written in a test.
+func fr(s string) frac.Frac {
+	f, err := frac.Parse(s)
+	if err != nil {
+		panic("fixture " + s + ": " + err.Error())
+	}
+	return f
+}
+
+// stroke writes a whole stroke shortly: arm, prop, cycles, beats.
+func stroke(path engine.Path, arm, prop, cycles, beats string) engine.Piece {
+	return engine.Stroke(path, fr(arm), fr(prop), fr(cycles), fr(beats))
+}
+
+// circle is a circular hand path of radius r about the lane's centre.
+func circle(r float64) engine.Path { return engine.CirclePath(0, r) }
+
+// lane starts with arm and prop at the angles given.
+func lane(tether float64, arm, prop engine.Degrees, pieces ...engine.Piece) engine.Lane {
+	return engine.Lane{Side: engine.Right, Tether: tether, ArmAt: arm, PropAt: prop, Pieces: pieces}
+}
+
+func eased(p engine.Piece, law engine.Law) engine.Piece {
+	p.Law = law
+	return p
+}
+
+func placed(p engine.Piece, arm, prop engine.Opt) engine.Piece {
+	p.ArmAt, p.PropAt = arm, prop
+	return p
+}
+
+func close1e9(a, b float64) bool { return math.Abs(a-b) <= 1e-9*(1+math.Abs(b)) }
+
+// newRand returns a source of its own for each test and prints its seed, which
+// WHORLBENCH_SEED sets.
+func newRand(t *testing.T) *rand.Rand {
+	t.Helper()
+	seed := rand.Uint64()
+	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
+		var err error
+		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
+			t.Fatalf("WHORLBENCH_SEED: %v", err)
+		}
+	}
+	t.Logf("WHORLBENCH_SEED=%d", seed)
+	return rand.New(rand.NewPCG(seed, 0))
+}
+
+// lanes makes lanes of every sort, half of which come back to their start.
+type lanes struct{ *rand.Rand }
+
+func (r lanes) angle() engine.Degrees {
+	if r.IntN(2) == 0 {
+		return engine.Degrees(45 * (r.IntN(17) - 8))
+	}
+	return engine.Degrees(r.IntN(7200)-3600) / 10
+}
+
+func (r lanes) fraction(most, den int) frac.Frac {
+	return frac.New(int64(r.IntN(2*most+1)-most), int64(1+r.IntN(den)))
+}
+
+func (r lanes) size() float64 { return 0.1 + float64(r.IntN(120))/100 }
+
+func (r lanes) place() complex128 {
+	return complex(float64(r.IntN(200)-100)/100, float64(r.IntN(200)-100)/100)
+}
+
+func (r lanes) path() engine.Path {
+	switch r.IntN(6) {
+	case 0, 1:
+		return engine.LinePath(r.place(), r.size(), r.angle())
+	case 2:
+		return engine.EllipsePath(r.place(), r.size(), r.size(), r.angle())
+	case 3:
+		return engine.PointPath(r.place())
+	}
+	return engine.CirclePath(r.place(), r.size())
+}
+
+func (r lanes) piece() engine.Piece {
+	p := engine.Stroke(r.path(), r.fraction(6, 4), r.fraction(8, 4), frac.New(int64(1+r.IntN(8)), 4), frac.New(int64(1+r.IntN(12)), 3))
+	if r.IntN(4) == 0 {
+		p.From, p.To = frac.New(int64(r.IntN(3)), 6), frac.New(int64(3+r.IntN(4)), 6)
+	}
+	if r.IntN(2) == 0 {
+		p.Law = engine.Law(r.IntN(4))
+	}
+	if r.IntN(10) == 0 {
+		p.Swing, p.SwingBack = engine.Degrees(1+r.IntN(180)), r.IntN(2) == 0
+	}
+	if r.IntN(5) == 0 {
+		p.ArmAt = engine.Some(r.angle())
+	}
+	if r.IntN(12) == 0 {
+		p.PropAt = engine.Some(r.angle())
+	}
+	return p
+}
+
+func (r lanes) lane() engine.Lane {
+	l := engine.Lane{
+		Side: engine.Side(r.IntN(2)), Plane: engine.Plane(r.IntN(3)), Centre: r.place(),
+		Tether: r.size(), ArmAt: r.angle(), PropAt: r.angle(),
+	}
+	for range 1 + r.IntN(4) {
+		l.Pieces = append(l.Pieces, r.piece())
+	}
+	if r.IntN(2) == 0 {
+		// A whole turn on the path where the round begins brings the hand back.
+		first := &l.Pieces[0]
+		first.Law, first.From, first.To = engine.Even, frac.Frac{}, frac.Int(1)
+		start := l.ArmAt
+		if first.ArmAt.Set {
+			start = first.ArmAt.At
+		}
+		back := engine.Stroke(first.Path, frac.Int(1), r.fraction(8, 4), frac.Int(1), frac.Int(2))
+		back.ArmAt = engine.Some(start)
+		l.Pieces = append(l.Pieces, back)
+	}
+	return l
+}
