@@ -430,21 +430,26 @@ $("ask").querySelector("form").addEventListener("submit", (e) => {
 
 function choose(json) {
   const c = JSON.parse(json);
+  $("choose-label").textContent = c.label;
+  $("choose-text").textContent = c.text;
+  $("choose-list").replaceChildren(...optionLists(c.id, c.options, "choose"));
+  show("choose");
+  $("choose").scrollTop = 0;
+}
+
+// optionLists are things to pick, a list for each head.
+function optionLists(id, options, within) {
   const parts = [];
   let list = null;
-  for (const o of c.options) {
+  for (const o of options) {
     if (!list || o.head) {
       if (o.head) parts.push(element("h3", o.head));
       list = element("ul", "");
       parts.push(list);
     }
-    list.append(element("li", "", optionButton(c.id, o, "choose")));
+    list.append(element("li", "", optionButton(id, o, within)));
   }
-  $("choose-label").textContent = c.label;
-  $("choose-text").textContent = c.text;
-  $("choose-list").replaceChildren(...parts);
-  show("choose");
-  $("choose").scrollTop = 0;
+  return parts;
 }
 
 // optionButton is a thing to pick, which closes the dialog that it stands in.
@@ -503,7 +508,7 @@ function showSheet(json) {
     ...(part.plot ? [plot(part.plot)] : []),
     element("dl", "", ...(part.lines ?? []).map((l) => element("div", "", element("dt", l.name), element("dd", l.text)))),
   ]));
-  $("sheet-actions").replaceChildren(...(s.actions ?? []).map((o) => element("li", "", optionButton(s.id, o, "sheet"))));
+  $("sheet-actions").replaceChildren(...optionLists(s.id, s.actions ?? [], "sheet"));
   show("sheet");
   $("sheet").scrollTop = 0;
 }

@@ -38,6 +38,7 @@ func (b *Bench) Chosen(id, option string, now float64) {
 	w := &b.Words.Dials
 	p := b.Session.SelectedPiece()
 	switch {
+	case b.chosenMend(option, now):
 	case b.chosenStrip(id, option, now):
 	case id == choosePath:
 		if k, err := strconv.Atoi(option); err == nil && k >= 0 && k < len(w.Paths) {

@@ -40,7 +40,7 @@ type PlotPath struct {
 	D     string `json:"d"`
 }
 
-// showSeam tells all of the join after a piece.
+// showSeam tells all of the join after a piece, and how it can be mended.
 func (b *Bench) showSeam(at session.Select) {
 	t := b.Session.Tracks()[at.Lane]
 	x := b.Session.Seams()[at.Lane][at.Piece]
@@ -51,5 +51,6 @@ func (b *Bench) showSeam(at session.Select) {
 		Lead:     w.Verdicts[x.Verdict],
 		Text:     w.Meanings[x.Verdict],
 		Sections: []Section{{Lines: b.Words.JoinLines(x)}},
+		Actions:  b.fixActions(at),
 	})
 }

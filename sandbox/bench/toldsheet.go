@@ -1,7 +1,6 @@
 package bench
 
 import (
-	"fmt"
 	"strings"
 
 	"whorlbench/engine/seam"
@@ -87,7 +86,13 @@ func (b *Bench) showTold() {
 		}
 		out.Sections = append(out.Sections, Section{Head: head, Lines: definitionLines(b.Words.Definitions(&k.Wholes[i])...)})
 	}
-	out.Sections = append(out.Sections, Section{Head: w.Joins, Lines: b.joinsInShort()})
+	if joins := b.joinActions(); len(joins) > 0 {
+		joins[0].Head = w.Joins
+		out.Actions = append(out.Actions, joins...)
+	}
+	for i := range s.Tracks() {
+		out.Actions = append(out.Actions, b.laneActions(i)...)
+	}
 	b.host.ShowSheet(out)
 }
 
@@ -102,30 +107,20 @@ func definitionLines(defs ...words.Definition) []words.Line {
 // mostJoins bounds how many joins a sheet lists.
 const mostJoins = 24
 
-// joinsInShort lists what is wrong with joins, or that nothing is.
-func (b *Bench) joinsInShort() []words.Line {
-	var lines []words.Line
-	more := 0
+// joinActions lists the joins that are not smooth, each of which leads to its
+// own sheet.
+func (b *Bench) joinActions() []Option {
+	var options []Option
 	for i, seams := range b.Session.Seams() {
 		side := b.Session.Tracks()[i].Lane.Side
 		for _, x := range seams {
-			if x.Verdict == seam.Smooth {
-				continue
+			if x.Verdict != seam.Smooth && len(options) < mostJoins {
+				id := joinPrefix + strings.TrimPrefix(pieceID(i, x.After), "piece-")
+				options = append(options, Option{ID: id, Label: b.Words.SeamFault(x), Detail: b.Words.JoinTitle(side, len(seams), x)})
 			}
-			if len(lines) == mostJoins {
-				more++
-				continue
-			}
-			lines = append(lines, words.Line{Name: b.Words.JoinTitle(side, len(seams), x), Text: b.Words.SeamFault(x)})
 		}
 	}
-	if more > 0 {
-		lines = append(lines, words.Line{Text: fmt.Sprintf(b.Words.Told.MoreJoins, more)})
-	}
-	if len(lines) == 0 {
-		lines = append(lines, words.Line{Name: b.Words.Bench.AllSmooth})
-	}
-	return lines
+	return options
 }
 
 // spoken says what the whole is called and by which clauses, for the live

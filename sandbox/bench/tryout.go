@@ -21,7 +21,9 @@ const (
 // proposal is a change that is offered: what it is, what it comes to, and the
 // pattern that it makes.
 type proposal struct {
-	text    string
+	name    string // on a button
+	result  string // what it comes to, in a sentence or two
+	text    string // all of it
 	pattern engine.Pattern
 	lane    int
 	edit    session.What
@@ -37,12 +39,12 @@ type tryout struct {
 	track *engine.Track // of the way that is shown
 }
 
-// try shows proposals, the first of them to begin with.
-func (b *Bench) try(ways []proposal) {
+// try shows proposals, beginning with one of them.
+func (b *Bench) try(ways []proposal, at int) {
 	b.tryout = nil
 	if len(ways) > 0 {
 		b.tryout = &tryout{rev: b.Session.Revision(), ways: ways}
-		b.showWay(0)
+		b.showWay(at)
 	}
 }
 

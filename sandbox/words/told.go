@@ -10,7 +10,10 @@ import (
 type Told struct {
 	Open                string // what a tap does
 	Called, Joins       string // heads
-	MoreJoins           string // %d: how many
+	Ways                string // a head
+	MendLane, CloseLane TitledText
+	OfHand              string // %s, %s: one of the two, a side
+	NoMend, NoClose     string
 	Hybrid              string
 	Elementary          string
 	CCap, SCap, Diamond string
@@ -22,7 +25,12 @@ var englishTold = Told{
 	Open:       "What this pattern is",
 	Called:     "By each definition",
 	Joins:      "Joins that are not smooth",
-	MoreJoins:  "and %d more",
+	Ways:       "What would mend it",
+	MendLane:   TitledText{"Make all joins smooth", "Share the beats out anew and, where that is not enough, let the hand ease into its turns."},
+	CloseLane:  TitledText{"Make it close after one round", "Bring hand and prop back to where the round begins."},
+	OfHand:     "%s, %s hand",
+	NoMend:     "Beats and easing alone cannot mend these joins. Tap one for other ways.",
+	NoClose:    "No single change was found that makes it close.",
 	Hybrid:     "Hybrid",
 	Elementary: "Elementary",
 	CCap:       "C-cap", SCap: "S-cap", Diamond: "Diamond",

@@ -1,0 +1,162 @@
+package bench_test
+
+import (
+	"strings"
+	"testing"
+
+	"whorlbench/engine/seam"
+	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/session"
+)
+
+// sheet returns what was shown to be read last.
+func (r *rig) sheet() bench.Sheet {
+	r.t.Helper()
+	if len(r.host.Sheets) == 0 {
+		r.t.Fatal("no sheet was shown")
+	}
+	return r.host.Sheets[len(r.host.Sheets)-1]
+}
+
+// action picks what a sheet offers whose label has a part.
+func (r *rig) action(part string) {
+	r.t.Helper()
+	s := r.sheet()
+	for _, o := range s.Actions {
+		if strings.Contains(o.Label, part) {
+			r.b.Chosen(s.ID, o.ID, r.now)
+			r.b.Draw()
+			return
+		}
+	}
+	r.t.Fatalf("%q offers no %q: %+v", s.Title, part, s.Actions)
+}
+
+// kinked opens the C-cap whose hand path is smaller than its tether, so that
+// extension and four-petal antispin no longer meet without a kink: the jump is
+// |2R − 2L|ω.
+func kinked(t *testing.T) *rig {
+	r := newRig(t, phone, "half-moon")
+	r.b.Answer("radius", "0.4", 0)
+	r.b.Draw()
+	if _, worst, _ := r.s.WorstSeam(); worst.Verdict != seam.Kink {
+		t.Fatalf("with R ≠ L the worst join is %v, want a kink", worst.Verdict)
+	}
+	return r
+}
+
+func TestThreeWaysToMend(t *testing.T) {
+	for _, way := range []string{"ease into the turn", "Share the beats for the least jolt", "circle of piece"} {
+		r := kinked(t)
+		before := r.s.Pattern()
+		r.tap("seam-0-0")
+		r.action(way)
+		if !r.s.Pattern().Equal(before) {
+			t.Errorf("%s: the pattern is changed before the way is taken", way)
+		}
+		r.tap("take")
+		if s := r.s.Seams()[0][0]; s.Verdict != seam.Smooth {
+			t.Errorf("%s: the join is %v, want smooth", way, s.Verdict)
+		}
+		r.b.Draw()
+		r.tap("undo")
+		if !r.s.Pattern().Equal(before) {
+			t.Errorf("%s: undo does not bring back what was", way)
+		}
+	}
+}
+
+func TestTryoutIsLeft(t *testing.T) {
+	r := kinked(t)
+	before := r.s.Pattern()
+	r.tap("seam-0-0")
+	r.action("ease into the turn")
+	said := len(r.host.Said)
+	r.tap("next-way")
+	if len(r.host.Said) == said {
+		t.Error("the next way is not spoken")
+	}
+	r.tap("leave")
+	for _, c := range r.b.Controls() {
+		if c.ID == "take" {
+			t.Error("after it was left, the way can still be taken")
+		}
+	}
+	if !r.s.Pattern().Equal(before) || r.s.CanUndo() && r.s.Pattern().Equal(pattern(t, "half-moon")) {
+		t.Error("what was left has changed the pattern")
+	}
+	// An edit in between ends it, as the ways were made from another pattern.
+	r.tap("seam-0-0")
+	r.action("ease into the turn")
+	r.b.Answer("tempo", "100", 0)
+	r.b.Draw()
+	for _, c := range r.b.Controls() {
+		if c.ID == "take" {
+			t.Error("after an edit, a way made from the pattern before can still be taken")
+		}
+	}
+}
+
+func TestMendTheWholeLane(t *testing.T) {
+	r := kinked(t)
+	r.tap("told")
+	r.action("Make all joins smooth")
+	r.tap("take")
+	if _, worst, bad := r.s.WorstSeam(); bad {
+		t.Errorf("after all joins were made smooth the worst is %v", worst.Verdict)
+	}
+}
+
+func TestMakeItClose(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.s.Select(session.Select{Piece: 1})
+	r.b.Answer("cycles", "1/4", 0)
+	if r.s.Tracks()[0].Closing().Closes() {
+		t.Fatal("half a way back closes")
+	}
+	r.b.Draw()
+	r.tap("told")
+	r.action("Make it close")
+	r.tap("take")
+	if !r.s.Tracks()[0].Closing().Closes() {
+		t.Error("made to close, it does not")
+	}
+}
+
+// The sheet tells by which clause each definition says yes or no, and leads to
+// the joins that are not smooth.
+func TestToldSheet(t *testing.T) {
+	r := kinked(t)
+	r.tap("told")
+	s := r.sheet()
+	if !strings.HasPrefix(s.Lead, "C-cap of extension") {
+		t.Errorf("it is called %q, want a C-cap of extension and what follows", s.Lead)
+	}
+	found := false
+	for _, l := range s.Sections[0].Lines {
+		found = found || l.Name == "C-cap" && strings.HasPrefix(l.Text, "Yes: ")
+	}
+	if !found {
+		t.Errorf("the definitions are %+v, want C-cap with yes and why", s.Sections)
+	}
+	r.action("Kink after piece 1")
+	if got := r.sheet().Lead; got != "Kink" {
+		t.Errorf("a bad join leads to %q, want its own sheet", got)
+	}
+}
+
+// What the whole has become is spoken once an edit is complete.
+func TestWholeIsSpoken(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.b.Step(0, 0)
+	r.s.Select(session.Select{Piece: 1})
+	r.b.Answer("prop", "5", 0)
+	for r.b.Step(0, r.now) {
+	}
+	for _, said := range r.host.Said {
+		if strings.Contains(said, "six-petal antispin flower, strict sense. ") && strings.Contains(said, "C-cap. Yes:") {
+			return
+		}
+	}
+	t.Errorf("said %q, want the definition that holds now with its clause", r.host.Said)
+}
