@@ -21,6 +21,11 @@ const (
 	TolPhase = 0.5 + 1e-9
 	// TolRound (m): semi-axes that differ by less make a circle.
 	TolRound = 1e-6
+	// TolSlack (multiples of the head's weight, and of the greatest pull where
+	// that is more): a tether that would have to push with less is taut. A pull
+	// that only just comes down to nothing is reckoned to 1e-13 of its parts;
+	// nobody feels a billionth of a head's weight.
+	TolSlack = 1e-9
 	// TolMeet (m): hands nearer than this meet.
 	TolMeet = 1e-3
 

@@ -21,6 +21,7 @@ func writeReport(w io.Writer, r report.Report, tempo float64, colour bool) {
 		writeSeams(w, h, colour)
 		fmt.Fprintf(w, "  %s\n", laneCloses(h, tempo))
 		writeWhole(w, h)
+		writeTether(w, h, tempo)
 	}
 	fmt.Fprintln(w, wholeCloses(r, tempo))
 	writeCalled(w, r)
@@ -137,7 +138,7 @@ const (
 
 var (
 	verdictColour = map[seam.Verdict]string{seam.Gap: red, seam.Stop: red, seam.Kink: yellow, seam.Smooth: green}
-	levelColour   = map[string]string{"gap": red, "stop": red, "kink": yellow}
+	levelColour   = map[string]string{"gap": red, "stop": red, "kink": yellow, "slack": yellow}
 )
 
 func paint(s, sgr string, colour bool) string {

@@ -2,9 +2,6 @@ package tether_test
 
 import (
 	"math"
-	"math/rand/v2"
-	"os"
-	"strconv"
 	"testing"
 
 	"whorlbench/engine"
@@ -14,21 +11,6 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r3"
 )
-
-// newRand returns a source of its own for each test and prints its seed, which
-// WHORLBENCH_SEED sets.
-func newRand(t *testing.T) *rand.Rand {
-	t.Helper()
-	seed := rand.Uint64()
-	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
-		var err error
-		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
-			t.Fatalf("WHORLBENCH_SEED: %v", err)
-		}
-	}
-	t.Logf("WHORLBENCH_SEED=%d", seed)
-	return rand.New(rand.NewPCG(seed, 0))
-}
 
 // static is a hand that stays while the prop goes round once a beat, from the
 // bottom.
@@ -119,7 +101,7 @@ func TestReleasedPendulum(t *testing.T) {
 // force and the weight. What the tether would have to carry is the part along it.
 func TestNewton(t *testing.T) {
 	const g = 9.80665
-	r := newRand(t)
+	r := tether.NewRand(t)
 	paths := []engine.Path{
 		engine.CirclePath(0.2i, 0.6), engine.LinePath(0.1, 0.5, 33), engine.EllipsePath(0, 0.7, 0.3, 110), engine.PointPath(1),
 	}

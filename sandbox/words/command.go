@@ -89,7 +89,7 @@ usage:
 
 commands:
   serve   opens the bench to a browser on this machine
-  check   tells what a pattern is made of, how its pieces join, what it is called and when it closes
+  check   tells what a pattern is made of and called, how its pieces join, what a tether would do
   sample  prints where hands and heads are, as CSV
 
 - as FILE is standard input
@@ -134,8 +134,8 @@ Serves the built bench until it is interrupted.
 		Usage: `usage: whorlbench check [--json] [--strict LEVEL] FILE...
 
 Tells, for each hand, which elementary patterns its pieces are slices of, how
-they join, what the whole is called by each definition and when it closes.
-- reads standard input.
+they join, what the whole is called by each definition, what a real tether
+would do, and when it closes. - reads standard input.
 
   --json           one object a file, for other programs; several files: an array
   --strict LEVEL   exit status 1 if this fault or a worse one is found; worst first:
@@ -210,6 +210,12 @@ const sampleAnswer = `  half-moon.toml: Half-moon
     C-cap         Yes: the hand goes to and fro on one arc of one circle.
     S-cap         No: the hand stays on one circle, and an S needs two.
     Diamond       No: in piece 1 the hand does not go straight.
+    Tether  Taut from 109.2 bpm; at 120 it stays taut.
+    Pull    From 0.2 to 7 times the head's weight.
+    Speed   The head reaches 7.5 m/s, which is 27 km/h.
+    Room    Keep everyone 2.2 m away; a metre for them is in it.
+    Hand    It would really move up to 56 cm off this path, as a tether pulls along itself only.
+    Wobble  A small wobble grows 9.3 times each round if the hand does not answer it.
   the whole closes after 4 beats, 2 s
   C-cap of extension and four-petal antispin flower, strict sense
 `

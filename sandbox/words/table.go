@@ -23,6 +23,7 @@ type Table struct {
 	Library Library
 	Command Command
 	Preset  Preset
+	Tether  Tether
 }
 
 // English is the complete first language.
@@ -45,4 +46,5 @@ var English = Table{
 	Library: englishLibrary,
 	Command: englishCommand,
 	Preset:  englishPreset,
+	Tether:  englishTether,
 }

@@ -39,7 +39,7 @@ type Hand struct {
 	Seams       []Seam     `json:"seams"`
 	Elementary  Elementary `json:"elementary"`
 	Cap         Cap        `json:"cap"`
-	Tether      *struct{}  `json:"tether"`
+	Tether      Tether     `json:"tether"`
 
 	Track *engine.Track `json:"-"`
 	Whole naming.Whole  `json:"-"`
@@ -93,13 +93,14 @@ func Of(file string, p engine.Pattern) Report {
 		r.Hybrid = naming.Hybrid(tracks[left], tracks[right])
 	}
 	r.findFaults()
+	r.findSlack()
 	r.together()
 	return r
 }
 
 func hand(t *engine.Track, p engine.Pattern) Hand {
 	w := &words.English
-	h := Hand{Side: w.Side(t.Lane.Side), ClosesAfter: t.Closing().Rounds, Track: t}
+	h := Hand{Side: w.Side(t.Lane.Side), ClosesAfter: t.Closing().Rounds, Tether: tetherOf(t, p), Track: t}
 	for i := range t.Legs {
 		h.Pieces = append(h.Pieces, piece(&t.Legs[i]))
 	}

@@ -44,7 +44,9 @@ func TestEveryKeyIsThere(t *testing.T) {
 		seams
 		after hand_gap head_gap prop_gap_deg turn_deg hand_turns_back arm_reverses prop_reverses jump_along jump_across verdict
 		after hand_gap head_gap prop_gap_deg turn_deg hand_turns_back arm_reverses prop_reverses jump_along jump_across verdict
-		elementary yes because cap broad strict shape because tether duet faults`)
+		elementary yes because cap broad strict shape because
+		tether min_pull_g peak_pull_g slack taut_from_tempo taut_to_tempo peak_head_speed hand_offset growth_per_round clear_radius
+		duet faults`)
 	if got := keys(t, data); !slices.Equal(got, want) {
 		t.Errorf("keys = %v, want %v", got, want)
 	}

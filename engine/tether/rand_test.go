@@ -1,0 +1,23 @@
+package tether
+
+import (
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"testing"
+)
+
+// NewRand returns a source of its own for each test and prints its seed, which
+// WHORLBENCH_SEED sets.
+func NewRand(t *testing.T) *rand.Rand {
+	t.Helper()
+	seed := rand.Uint64()
+	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
+		var err error
+		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
+			t.Fatalf("WHORLBENCH_SEED: %v", err)
+		}
+	}
+	t.Logf("WHORLBENCH_SEED=%d", seed)
+	return rand.New(rand.NewPCG(seed, 0))
+}
