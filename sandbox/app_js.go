@@ -110,21 +110,22 @@ func (a *app) Update() error {
 	return nil
 }
 
-// twinPause is how long twins may lag while the pattern plays: a screen
-// reader has no use for sixty playheads a second.
+// twinPause is how long the playhead's twin may lag while the pattern plays: a
+// screen reader has no use for sixty of it a second.
 const twinPause = 500 * time.Millisecond
 
 func (a *app) showTwins(t time.Time, moving bool) {
-	if moving && a.ready && t.Sub(a.twinsAt) < twinPause && len(a.events) == 0 {
-		return
-	}
-	a.twinsAt = t
 	if n := a.bench.Arranged(); n != a.arranged {
 		a.arranged = n
 		a.page.ShowTwins(a.bench.Controls(), a.bench.Zoom())
-	} else if c, ok := a.bench.Playhead(); ok {
-		a.page.MoveTwin(c)
+	} else if !moving || t.Sub(a.twinsAt) >= twinPause {
+		if c, ok := a.bench.Playhead(); ok {
+			a.page.MoveTwin(c)
+		}
+	} else {
+		return
 	}
+	a.twinsAt = t
 }
 
 // Draw is given a picture that the engine would copy to the screen. It is but a
