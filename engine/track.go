@@ -36,6 +36,7 @@ type Leg struct {
 	armTurn     float64 // radians over the whole stroke
 	propTurn    float64
 	swing       float64 // radians, negative when it starts from the other end
+	turns       float64 // of arm and prop together over the kept part, both counted up
 }
 
 // Track is a lane made ready: evaluating it is cheap and allocates nothing.
@@ -116,8 +117,13 @@ func newLeg(p Piece, lane Lane) Leg {
 	if p.SwingBack {
 		g.swing = -g.swing
 	}
+	g.turns = p.Arm.Abs().Add(p.Prop.Abs()).Mul(p.Cycles).Mul(p.Kept()).Float()
 	return g
 }
+
+// Turns returns how many turns arm and prop make together over the kept part,
+// whichever way they go: how much there is to be drawn.
+func (g *Leg) Turns() float64 { return g.turns }
 
 // Path returns the leg's hand path with the lane's centre added.
 func (g *Leg) Path() Path { return g.path }

@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"image/color"
 	"time"
 
 	"github.com/hajimehoshi/ebiten/v2"
@@ -32,7 +33,7 @@ type app struct {
 	events   []widget.Pointer
 	last     time.Time
 	twinsAt  time.Time
-	scale    float64
+	arranged int // of the controls that the twins show
 	drawn    int
 	ready    bool
 	warned   bool  // that work is not kept
@@ -109,24 +110,37 @@ func (a *app) Update() error {
 	return nil
 }
 
-// twinPause is how long twins may lag while the pattern plays: a screen
-// reader has no use for sixty playheads a second.
+// twinPause is how long the playhead's twin may lag while the pattern plays: a
+// screen reader has no use for sixty of it a second.
 const twinPause = 500 * time.Millisecond
 
 func (a *app) showTwins(t time.Time, moving bool) {
-	if moving && a.ready && t.Sub(a.twinsAt) < twinPause && len(a.events) == 0 {
+	if n := a.bench.Arranged(); n != a.arranged {
+		a.arranged = n
+		a.page.ShowTwins(a.bench.Controls(), a.bench.Zoom())
+	} else if !moving || t.Sub(a.twinsAt) >= twinPause {
+		if c, ok := a.bench.Playhead(); ok {
+			a.page.MoveTwin(c)
+		}
+	} else {
 		return
 	}
 	a.twinsAt = t
-	a.page.ShowTwins(a.bench.Controls(), a.bench.Zoom())
 }
 
-// Draw paints the list that Update has made.
-func (a *app) Draw(screen *ebiten.Image) {
+// Draw is given a picture that the engine would copy to the screen. It is but a
+// pixel, changed to say that there is something new: all is painted straight on
+// the screen.
+func (a *app) Draw(pixel *ebiten.Image) { pixel.Fill(color.White) }
+
+// DrawFinalScreen paints the list that Update has made.
+func (a *app) DrawFinalScreen(screen ebiten.FinalScreen, _ *ebiten.Image, _ ebiten.GeoM) {
 	if a.list == nil {
 		return
 	}
-	a.screen.Paint(screen, a.list, a.scale*a.bench.Zoom())
+	density := ebiten.Monitor().DeviceScaleFactor()
+	scale := min(density, mostScale)
+	a.screen.Paint(screen, a.list, scale*a.bench.Zoom(), density/scale)
 	a.drawn++
 	if !a.ready {
 		a.ready = true
@@ -134,14 +148,8 @@ func (a *app) Draw(screen *ebiten.Image) {
 	}
 }
 
-// LayoutF asks for as many pixels as the screen has, up to mostScale.
-func (a *app) LayoutF(w, h float64) (float64, float64) {
-	a.scale = min(ebiten.Monitor().DeviceScaleFactor(), mostScale)
-	return w * a.scale, h * a.scale
-}
-
-// Layout is not called, as there is LayoutF.
-func (a *app) Layout(w, h int) (int, int) { return w, h }
+// Layout gives the picture that Draw gets a single pixel.
+func (a *app) Layout(int, int) (int, int) { return 1, 1 }
 
 // firstPattern returns the work that was kept, or the first of the library;
 // problem says what was wrong with kept work that cannot be read.

@@ -615,6 +615,12 @@ window.whorlbenchPage = {
     return out;
   },
   showTwins,
+  moveTwin(id, value, text) {
+    const el = twins.get(id);
+    if (!el) return;
+    if (el.valueAsNumber !== value) el.value = value;
+    attribute(el, "aria-valuetext", text);
+  },
   showTitle(text) { $("title-text").textContent = text; document.title = text; },
   announce(text) {
     said.push(text);
@@ -688,6 +694,14 @@ document.addEventListener("webglcontextlost", (e) => {
   note({ lost: [] });
   trouble("lost");
 }, true);
+
+// The engine asks for a surface that is see-through and whose edges the graphics
+// smooths. What is painted on it is opaque and has soft edges of its own, so both
+// would cost time and memory for nothing.
+const getContext = HTMLCanvasElement.prototype.getContext;
+HTMLCanvasElement.prototype.getContext = function (kind, wish) {
+  return getContext.call(this, kind, kind === "webgl2" ? { ...wish, alpha: false, antialias: false, depth: false, stencil: false } : wish);
+};
 
 // fetchCounting passes the program's bytes on and shows how many have come;
 // what is counted is what has been unpacked.

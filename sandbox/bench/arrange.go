@@ -49,10 +49,17 @@ const (
 // be typed.
 const propReach = 6
 
-// arrange lays everything out anew and declares the controls.
+// arrange lays everything out anew and declares the controls, where any of it
+// has changed.
 func (b *Bench) arrange() {
-	b.plan = newPlan(b.frame, len(b.Session.Tracks()))
+	if now := (planFor{b.frame, len(b.Session.Tracks())}); b.planned != now {
+		b.plan, b.planned = newPlan(b.frame, len(b.Session.Tracks())), now
+	}
 	b.follow()
+	if b.keeps() {
+		b.moveRuler()
+		return
+	}
 	b.controls = b.controls[:0]
 	b.arrangeTold()
 	b.arrangeTransport()
@@ -201,8 +208,7 @@ func (b *Bench) arrangeStrip() {
 	w, s := &b.Words.Bench, b.Session
 	round := s.Round()
 	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: b.plan.ruler,
-		Value: s.RoundBeat(), Max: round, Step: 1.0 / engine.CutGrid,
-		Text: fmt.Sprintf(w.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(round, 1e-9, 1_000_000)))}
+		Value: s.RoundBeat(), Max: round, Step: 1.0 / engine.CutGrid, Text: b.playheadReads()}
 	ruler.Track = b.stripTrack(b.plan.ruler)
 	_, ruler.Rect = b.plan.ruler.CutLeft(laneTag)
 	const mostMarks = 2000
@@ -214,6 +220,12 @@ func (b *Bench) arrangeStrip() {
 	for i, t := range s.Tracks() {
 		b.arrangeLane(i, t)
 	}
+}
+
+// playheadReads says where the playhead stands.
+func (b *Bench) playheadReads() string {
+	s := b.Session
+	return fmt.Sprintf(b.Words.Bench.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(s.Round(), 1e-9, 1_000_000)))
 }
 
 // laneTag is the room at a lane's left for its tag, with a gap.

@@ -69,6 +69,9 @@ type Bench struct {
 	theme     *theme.Theme
 	frame     Frame
 	plan      plan
+	planned   planFor
+	kept      kept
+	arranged  int // how often the controls were
 	router    widget.Router
 	controls  []widget.Control
 	intents   []widget.Intent
@@ -111,6 +114,7 @@ type seen struct {
 	sel   session.Select
 	said  string
 	whole string
+	told  int // the revision of which whole says all there is
 }
 
 // toast is a short message over the stage.
@@ -179,7 +183,10 @@ func (b *Bench) Value(id string) float64 {
 func (b *Bench) Zoom() float64 { return b.plan.zoom }
 
 // Controls returns the controls as laid out last, in bench pixels.
-func (b *Bench) Controls() []widget.Control { return b.controls }
+func (b *Bench) Controls() []widget.Control {
+	b.Playhead()
+	return b.controls
+}
 
 // Pointers works the controls with pointer events in CSS pixels; now is in
 // milliseconds.
@@ -238,24 +245,37 @@ func (b *Bench) NextChange() (at float64, ok bool) {
 // the bench's own, good until the next call.
 func (b *Bench) Draw() *display.List {
 	b.arrange()
-	t := b.theme
-	l := &b.list
-	l.Reset(t.Ground)
-	b.drawStage(l)
-	b.drawMessage(l)
-	b.drawName(l)
-	b.drawStrip(l)
-	looks := b.looks()
+	l, looks, st := &b.list, b.looks(), b.stageLook()
 	looks.Even(b.controls)
+	// What is seen closer lies over its surroundings until these cover it again.
+	closer := b.stage.zoom.On() || b.stage.drag != nil
+	if b.kept.drawn {
+		l.Rewind()
+	} else {
+		l.Reset(b.theme.Ground)
+		b.drawStageStill(l, &st)
+		if closer {
+			b.coverSurroundings(func(r display.Rect) { l.FillRect(r, 0, b.theme.Ground) })
+		}
+		b.drawPanel(l, &looks)
+		l.Keep()
+		b.kept.drawn = b.kept.ok
+	}
+	b.drawStageMoving(l, &st)
+	if closer {
+		b.coverSurroundings(l.Again)
+	}
+	b.drawMessage(l)
 	for i := range b.controls {
-		if b.controls[i].Kind != widget.Piece {
+		if b.isOnStage(&b.controls[i]) {
 			looks.Draw(l, &b.controls[i])
 		}
 	}
-	b.drawPieces(l, &looks)
-	b.drawTags(l)
 	b.drawCut(l)
 	b.drawRound(l)
+	if c := b.ruler(); c != nil {
+		looks.DrawGrip(l, c)
+	}
 	b.drawPlayhead(l)
 	if b.lift == nil { // over the playhead, which often stands on a seam
 		b.drawSeams(l)
@@ -265,6 +285,22 @@ func (b *Bench) Draw() *display.List {
 	b.drawEdge(l)
 	return l
 }
+
+// drawPanel draws all round the stage but what the playhead moves.
+func (b *Bench) drawPanel(l *display.List, looks *widget.Looks) {
+	b.drawName(l)
+	b.drawStrip(l)
+	for i := range b.controls {
+		if c := &b.controls[i]; c.Kind != widget.Piece && !b.isOnStage(c) {
+			looks.Draw(l, c)
+		}
+	}
+	b.drawPieces(l, looks)
+	b.drawTags(l)
+}
+
+// isOnStage reports whether a control stands over the pattern.
+func (b *Bench) isOnStage(c *widget.Control) bool { return b.plan.stage.Contains(c.Rect.Centre()) }
 
 func (b *Bench) pressed(id string) bool {
 	held, tap := b.router.Grabbed(id)

@@ -287,8 +287,11 @@ func (b *Bench) settle() {
 
 // settleWhole speaks what the whole has become, once that is known.
 func (b *Bench) settleWhole() {
-	if !b.study.Named() || b.Session.Holding() {
+	if !b.study.Named() || b.Session.Holding() || b.seen.told == b.Session.Revision() {
 		return
+	}
+	if b.study.Done() {
+		b.seen.told = b.Session.Revision()
 	}
 	if said := b.spoken(); said != b.seen.whole {
 		first := b.seen.whole == ""

@@ -2,6 +2,7 @@ package bench_test
 
 import (
 	"fmt"
+	"image"
 	"testing"
 
 	"whorlbench/presets"
@@ -39,6 +40,10 @@ func BenchmarkFrame(b *testing.B) {
 				w.SetFrame(s.frame)
 				w.Session.Playing = true
 				mesh := paint.NewMesh(paint.NewAtlas(faces))
+				size := image.Pt(int(s.frame.W*s.density), int(s.frame.H*s.density))
+				for range 300 { // until all is known that is said of the pattern
+					w.Step(1.0/60, 0)
+				}
 				list := w.Draw()
 				scale := s.density * w.Zoom()
 				mesh.Build(list, scale)
@@ -51,9 +56,10 @@ func BenchmarkFrame(b *testing.B) {
 						list = w.Draw()
 					}
 					if part != "list" {
-						mesh.Build(list, scale)
+						mesh.BuildMoving(list, scale, size)
 					}
 				}
+				b.ReportMetric(float64(len(list.Marks)-list.Still), "moving-marks")
 				b.ReportMetric(float64(len(list.Marks)), "marks")
 				b.ReportMetric(float64(len(list.Points)), "points")
 				b.ReportMetric(float64(len(mesh.Vertices)), "vertices")

@@ -184,24 +184,31 @@ func (b *Bench) besideHead(head, hand display.Pt) display.Rect {
 	return best
 }
 
-// drawStage draws the pattern, and what can be done with it by hand.
-func (b *Bench) drawStage(l *display.List) {
-	s, t := b.Session, b.theme
-	st := scene.Stage{Theme: t, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view, Text: b.plan.text, View: b.StageView()}
-	l.FillRect(b.plan.stage, 0, t.Stage)
+// stageLook returns how the pattern is drawn.
+func (b *Bench) stageLook() scene.Stage {
+	return scene.Stage{Theme: b.theme, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view, Text: b.plan.text, View: b.StageView()}
+}
+
+// drawStageStill draws the stage and what lies under the trails.
+func (b *Bench) drawStageStill(l *display.List, st *scene.Stage) {
+	l.FillRect(b.plan.stage, 0, b.theme.Stage)
 	if b.showsHandles() {
-		st.DrawPath(l, s)
+		st.DrawPath(l, b.Session)
 	}
-	st.Draw(l, s)
+	st.DrawStill(l, b.Session)
+}
+
+// drawStageMoving draws the pattern at the playhead, and what can be done with
+// it by hand.
+func (b *Bench) drawStageMoving(l *display.List, st *scene.Stage) {
+	s := b.Session
+	st.DrawMoving(l, s)
 	if b.showsHandles() && b.trying() == nil {
-		b.drawHandles(l, &st)
+		b.drawHandles(l, st)
 	}
-	b.drawTryout(l, &st)
+	b.drawTryout(l, st)
 	if piece, at, ok := b.marked(); ok {
 		st.DrawCut(l, s, piece, at.Float()/s.Tracks()[s.Selected().Lane].Legs[piece].Span)
-	}
-	if b.stage.zoom.On() || b.stage.drag != nil {
-		b.coverSurroundings(l)
 	}
 }
 

@@ -47,16 +47,17 @@ func (b *Bench) ZoomKey(k float64) {
 	}
 }
 
-// coverSurroundings keeps what is seen closer within the stage.
-func (b *Bench) coverSurroundings(l *display.List) {
-	z, st, g := b.plan.zoom, b.plan.stage, b.theme.Ground
+// coverSurroundings keeps what is seen closer within the stage: it covers all
+// round it.
+func (b *Bench) coverSurroundings(cover func(display.Rect)) {
+	z, st := b.plan.zoom, b.plan.stage
 	w, h := b.frame.W/z, b.frame.H/z
 	for _, r := range []display.Rect{
 		{W: w, H: st.Y}, {Y: st.Y + st.H, W: w, H: h - st.Y - st.H},
 		{Y: st.Y, W: st.X, H: st.H}, {X: st.X + st.W, Y: st.Y, W: w - st.X - st.W, H: st.H},
 	} {
 		if r.W > 0 && r.H > 0 {
-			l.FillRect(r, 0, g)
+			cover(r)
 		}
 	}
 }

@@ -85,6 +85,7 @@ const (
 	Line                   // points, Width; Fade
 	Poly                   // points of a convex polygon
 	Text                   // At (left end of the base line), Size, Bold, Text
+	Again                  // Rect: what stays, over what has moved there
 )
 
 // Mark is one thing to be painted. Its points, if any, are
@@ -104,17 +105,23 @@ type Mark struct {
 	Text         string
 }
 
-// List is a display list. Its slices are reused from frame to frame.
+// List is a display list. Its slices are reused from frame to frame. What
+// stays from frame to frame comes first, so that it need be painted only once.
 type List struct {
 	Back   color.NRGBA
 	Marks  []Mark
 	Points []Pt
 	Alpha  []float32 // one a point; read only for a line with Fade
+	// Still is how many of the marks, from the first, stay as they are as long as
+	// Version, and Back with it, is the same.
+	Still   int
+	Version int
+	kept    stillPart
 }
 
 // Reset empties the list and sets the ground's colour.
 func (l *List) Reset(back color.NRGBA) {
-	l.Back = back
+	l.Back, l.Still = back, 0
 	l.Marks, l.Points, l.Alpha = l.Marks[:0], l.Points[:0], l.Alpha[:0]
 }
 

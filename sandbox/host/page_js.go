@@ -82,6 +82,13 @@ func (p *Page) ShowTwins(controls []widget.Control, zoom float64) {
 	}
 }
 
+// MoveTwin gives the page the value of a slider's twin, where nothing else has
+// changed.
+func (p *Page) MoveTwin(c widget.Control) {
+	p.twins = "" // no longer what the page has
+	p.script.Call("moveTwin", c.ID, c.Value, c.Text)
+}
+
 // ShowTitle gives the page the pattern's title, if it has changed.
 func (p *Page) ShowTitle(title string) {
 	if title != p.title {

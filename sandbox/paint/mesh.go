@@ -6,6 +6,7 @@
 package paint
 
 import (
+	"image"
 	"image/color"
 	"math"
 
@@ -40,17 +41,44 @@ type Mesh struct {
 }
 
 // Batch is one draw call's part of the mesh: its indices count from FirstVertex.
-type Batch struct{ FirstVertex, FirstIndex, EndVertex, EndIndex int }
+type Batch struct {
+	FirstVertex, FirstIndex, EndVertex, EndIndex int
+	// Still says that U and V are places of the picture of what stays, which
+	// replaces what is there.
+	Still bool
+}
 
 // NewMesh returns a mesh whose letters come from atlas.
 func NewMesh(atlas *Atlas) *Mesh { return &Mesh{atlas: atlas} }
 
 // Build fills the mesh from l at scale device pixels a CSS pixel.
-func (m *Mesh) Build(l *display.List, scale float64) {
+func (m *Mesh) Build(l *display.List, scale float64) { m.build(l, l.Marks, scale, image.Point{}) }
+
+// BuildStill fills the mesh from what stays of l.
+func (m *Mesh) BuildStill(l *display.List, scale float64) {
+	m.build(l, l.Marks[:l.Still], scale, image.Point{})
+}
+
+// BuildMoving fills the mesh from what moves of l, over the picture of what
+// stays, whose size is in device pixels.
+func (m *Mesh) BuildMoving(l *display.List, scale float64, size image.Point) {
+	m.build(l, l.Marks[l.Still:], scale, size)
+}
+
+func (m *Mesh) build(l *display.List, marks []display.Mark, scale float64, over image.Point) {
 	m.Vertices, m.Indices, m.Batches = m.Vertices[:0], m.Indices[:0], append(m.Batches[:0], Batch{})
 	m.scale = scale
-	for _, k := range l.Marks {
+	if over != (image.Point{}) {
+		m.from(true)
+		m.again(0, 0, float64(over.X), float64(over.Y))
+		m.from(false)
+	}
+	for _, k := range marks {
+		m.from(k.Kind == display.Again)
 		switch k.Kind {
+		case display.Again:
+			r := k.Rect
+			m.again(r.X*scale, r.Y*scale, (r.X+r.W)*scale, (r.Y+r.H)*scale)
 		case display.FillRect:
 			m.fillRect(k)
 		case display.StrokeRect:
@@ -75,6 +103,29 @@ func (m *Mesh) Build(l *display.List, scale float64) {
 	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
 }
 
+// from makes sure that the batch is one from what stays, or is not.
+func (m *Mesh) from(still bool) {
+	b := &m.Batches[len(m.Batches)-1]
+	if b.Still == still {
+		return
+	}
+	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
+	m.Batches = append(m.Batches, Batch{FirstVertex: len(m.Vertices), FirstIndex: len(m.Indices), Still: still})
+}
+
+// again takes all pixels that a rectangle touches, in device pixels, from what
+// stays.
+func (m *Mesh) again(x0, y0, x1, y1 float64) {
+	m.room(4)
+	first := m.base()
+	x0, y0, x1, y1 = math.Floor(x0), math.Floor(y0), math.Ceil(x1), math.Ceil(y1)
+	for _, p := range [4]display.Pt{{X: x0, Y: y0}, {X: x1, Y: y0}, {X: x0, Y: y1}, {X: x1, Y: y1}} {
+		x, y := float32(p.X), float32(p.Y)
+		m.Vertices = append(m.Vertices, Vertex{x, y, x, y, 1, 1, 1, 1})
+	}
+	m.Indices = append(m.Indices, first, first+1, first+2, first+1, first+3, first+2)
+}
+
 // room makes sure that n more vertices fit into the batch, and reports
 // whether it had to begin another.
 func (m *Mesh) room(n int) (begun bool) {
@@ -83,7 +134,7 @@ func (m *Mesh) room(n int) (begun bool) {
 		return false
 	}
 	b.EndVertex, b.EndIndex = len(m.Vertices), len(m.Indices)
-	m.Batches = append(m.Batches, Batch{FirstVertex: len(m.Vertices), FirstIndex: len(m.Indices)})
+	m.Batches = append(m.Batches, Batch{FirstVertex: len(m.Vertices), FirstIndex: len(m.Indices), Still: b.Still})
 	return true
 }
 

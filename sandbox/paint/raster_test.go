@@ -20,6 +20,7 @@ type picture struct {
 	x0, y0 float64 // of the first sample
 	step   float64 // between samples, device pixels
 	pix    []texel
+	still  *picture // what stays
 }
 
 // texel is red, green, blue and opacity, the opacity multiplied in.
@@ -34,7 +35,10 @@ func sampled(x0, y0, step float64, w, h int) *picture {
 // draw paints the mesh batch by batch; texture is nil where all is white.
 func (p *picture) draw(m *Mesh, texture func(u, v float64) texel) *picture {
 	for _, b := range m.Batches {
-		idx := m.Indices[b.FirstIndex:b.EndIndex]
+		idx, texture := m.Indices[b.FirstIndex:b.EndIndex], texture
+		if b.Still {
+			texture = func(u, v float64) texel { return p.still.pix[int(v)*p.still.w+int(u)] }
+		}
 		for i := 0; i+2 < len(idx); i += 3 {
 			at := func(k int) Vertex { return m.Vertices[b.FirstVertex+int(idx[i+k])] }
 			p.triangle(at(0), at(1), at(2), texture)

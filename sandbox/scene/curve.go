@@ -18,9 +18,7 @@ const (
 // legPoints returns how many steps a leg's curve is drawn in, given how many
 // its share of the budget allows.
 func legPoints(g *engine.Leg, budget int) int {
-	p := g.Piece
-	turns := math.Abs(p.Arm.Mul(p.Cycles).Float()) + math.Abs(p.Prop.Mul(p.Cycles).Float())
-	n := int(math.Ceil(pointsPerTurn * turns * p.Kept().Float()))
+	n := int(math.Ceil(pointsPerTurn * g.Turns()))
 	return min(max(n, leastPoints), max(budget, 1))
 }
 

@@ -30,8 +30,7 @@ func (st *Stage) trail(l *display.List, lane int, s *session.Session) {
 	case HalfRound:
 		length /= 2
 	case AllRounds:
-		if c := t.Closing(); c.Closes() {
-			n, _ := c.Rounds.Float64()
+		if n, ok := s.Rounds(lane); ok {
 			length *= math.Min(n, mostRounds)
 		}
 	}
@@ -146,8 +145,7 @@ func (st *Stage) ticksOf(l *display.List, s *session.Session, at session.Select,
 	t := s.Tracks()[at.Lane]
 	g := &t.Legs[at.Piece]
 	start := float64(round)*t.Beats + g.Start
-	turns := g.Piece.Arm.Abs().Add(g.Piece.Prop.Abs()).Mul(g.Piece.Cycles).Mul(g.Piece.Kept()).Float()
-	n := int(math.Min(math.Ceil(ticksPerTurn*turns), mostPoints/8))
+	n := int(math.Min(math.Ceil(ticksPerTurn*g.Turns()), mostPoints/8))
 	for k := range n {
 		u := (float64(k) + 0.5) / float64(n)
 		if beat := start + u*g.Span; beat > c.from && beat < c.to {

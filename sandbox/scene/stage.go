@@ -28,24 +28,37 @@ type Stage struct {
 
 // Draw adds the stage to l.
 func (st *Stage) Draw(l *display.List, s *session.Session) {
-	sel := s.Selected()
+	st.DrawStill(l, s)
+	st.DrawMoving(l, s)
+}
+
+func (st *Stage) showsWhole(s *session.Session) bool {
+	return !st.HideWhole && !s.Hidden(s.Selected().Lane)
+}
+
+// DrawStill adds what lies under the trails and depends on the playhead no
+// further than by the round that it is in.
+func (st *Stage) DrawStill(l *display.List, s *session.Session) {
 	st.performer(l, s)
 	if !st.HideHandPath {
 		for _, t := range seen(s) {
 			st.handPath(l, t)
 		}
 	}
-	whole := !st.HideWhole && !s.Hidden(sel.Lane)
-	if whole {
-		st.whole(l, s, sel)
+	if st.showsWhole(s) {
+		st.whole(l, s, s.Selected())
 	}
+}
+
+// DrawMoving adds what the playhead moves, and what lies over that.
+func (st *Stage) DrawMoving(l *display.List, s *session.Session) {
 	for lane := range s.Tracks() {
 		if !s.Hidden(lane) {
 			st.trail(l, lane, s)
 		}
 	}
-	if whole {
-		st.slice(l, s, sel)
+	if st.showsWhole(s) {
+		st.slice(l, s, s.Selected())
 	}
 	for _, t := range seen(s) {
 		st.arms(l, t, s)

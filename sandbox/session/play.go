@@ -3,8 +3,6 @@ package session
 import (
 	"math"
 	"slices"
-
-	"whorlbench/engine"
 )
 
 // Loop is what plays over and over.
@@ -53,8 +51,8 @@ func (s *Session) loop() (from, length float64) {
 		return float64(round)*t.Beats + g.Start, g.Span
 	}
 	length = farBeat * s.Round()
-	if c, ok := engine.ClosingTime(s.tracks...); ok && c.Float() < length {
-		length = c.Float()
+	if c := s.closes(); c.ok && c.beats < length {
+		length = c.beats
 	}
 	return 0, length
 }

@@ -32,6 +32,7 @@ type Session struct {
 	tracks  []*engine.Track
 	figures [][]naming.Figure
 	seams   [][]seam.Seam // made when asked for
+	closing *closing      // made when asked for
 
 	beat    float64 // of the playhead, from 0
 	Playing bool
@@ -90,7 +91,7 @@ func (s *Session) show(m moment) {
 	s.rev++
 	s.tracks = s.tracks[:0:0]
 	s.figures = s.figures[:0:0]
-	s.seams = nil
+	s.seams, s.closing = nil, nil
 	for _, l := range s.pattern.Lanes {
 		t := engine.NewTrack(l)
 		s.tracks = append(s.tracks, t)
@@ -185,8 +186,8 @@ func (s *Session) SelectUnderPlayhead() {
 func (s *Session) RoundOf() (round, of int) {
 	r := s.Round()
 	round = int(math.Floor(s.beat/r)) + 1
-	if c, ok := engine.ClosingTime(s.tracks...); ok {
-		of = int(math.Min(math.Round(c.Float()/r), farBeat))
+	if c := s.closes(); c.ok {
+		of = int(math.Min(math.Round(c.beats/r), farBeat))
 	}
 	return round, of
 }

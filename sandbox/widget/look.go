@@ -36,6 +36,13 @@ func (k *Looks) Draw(l *display.List, c *Control) {
 	default:
 		k.button(l, c)
 	}
+	if c.Kind != Ruler { // its ring lies over its grip
+		k.ring(l, c)
+	}
+}
+
+// ring shows that a control's twin has the keyboard.
+func (k *Looks) ring(l *display.List, c *Control) {
 	if c.ID == k.Focus {
 		l.StrokeRect(c.Rect.Inset(-2), theme.Corner+2, 3, k.Theme.Focus)
 	}
@@ -141,14 +148,29 @@ func drawCurve(l *display.List, curve []display.Pt, at display.Pt, half, width f
 	}
 }
 
-// ruler draws beats and the playhead's grip, where the ruler can be seen: its
-// track may reach beyond it at both ends.
+// rulerSeen returns where a ruler can be seen, and whether a place along it
+// can: its track may reach beyond that at both ends.
+func rulerSeen(c *Control) (seen display.Rect, inside func(x float64) bool) {
+	seen = display.Rect{X: max(c.Track.X, c.Rect.X), Y: c.Track.Y, H: c.Track.H}
+	seen.W = min(c.Track.X+c.Track.W, c.Rect.X+c.Rect.W) - seen.X
+	return seen, func(x float64) bool { return x >= seen.X-0.5 && x <= seen.X+seen.W+0.5 }
+}
+
+// DrawGrip adds what moves over a ruler: the playhead's grip.
+func (k *Looks) DrawGrip(l *display.List, c *Control) {
+	_, inside := rulerSeen(c)
+	if x := c.At(c.Value); inside(x) {
+		top := c.Rect.Y + 4
+		l.Poly(k.Theme.Ink, display.Pt{X: x - 8, Y: top}, display.Pt{X: x + 8, Y: top}, display.Pt{X: x + 8, Y: top + 9}, display.Pt{X: x, Y: top + 18}, display.Pt{X: x - 8, Y: top + 9})
+	}
+	k.ring(l, c)
+}
+
+// ruler draws the beats.
 func (k *Looks) ruler(l *display.List, c *Control) {
 	t := k.Theme
 	base := c.Rect.Y + c.Rect.H - 4
-	seen := display.Rect{X: max(c.Track.X, c.Rect.X), Y: c.Track.Y, H: c.Track.H}
-	seen.W = min(c.Track.X+c.Track.W, c.Rect.X+c.Rect.W) - seen.X
-	inside := func(x float64) bool { return x >= seen.X-0.5 && x <= seen.X+seen.W+0.5 }
+	seen, inside := rulerSeen(c)
 	room := c.Track.W / max(c.Max-c.Min, 1e-9)
 	every := 1
 	for room*float64(every) < 22 && every < 1<<20 {
@@ -173,10 +195,6 @@ func (k *Looks) ruler(l *display.List, c *Control) {
 		}
 	}
 	l.Segment(display.Pt{X: seen.X, Y: base}, display.Pt{X: seen.X + seen.W, Y: base}, 1, t.Edge)
-	if x := c.At(c.Value); inside(x) {
-		top := c.Rect.Y + 4
-		l.Poly(t.Ink, display.Pt{X: x - 8, Y: top}, display.Pt{X: x + 8, Y: top}, display.Pt{X: x + 8, Y: top + 9}, display.Pt{X: x, Y: top + 18}, display.Pt{X: x - 8, Y: top + 9})
-	}
 }
 
 // piece draws a piece of a lane: a block with the hand's colour at its foot.

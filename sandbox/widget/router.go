@@ -85,6 +85,9 @@ type Router struct {
 	last  grab // the slider tapped last
 }
 
+// Idle reports whether no pointer holds a control.
+func (r *Router) Idle() bool { return len(r.grabs) == 0 }
+
 // Grabbed reports whether a pointer holds the control, and whether it is
 // still where a tap would be.
 func (r *Router) Grabbed(id string) (held, tap bool) {

@@ -1,0 +1,123 @@
+package bench
+
+import (
+	"slices"
+
+	"whorlbench/sandbox/scene"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// kept is what the controls were arranged for and the still part of the
+// picture drawn for. While the pattern plays and nothing else happens, both
+// stay, and a frame draws only what the playhead moves.
+type kept struct {
+	ok    bool // arranged for: else nothing is kept
+	drawn bool // the still part, too
+	given given
+	slots []string
+}
+
+// given is all that the controls and the still part of the picture depend on,
+// but for what a hand holds: then nothing is kept. What is added to Bench or to
+// Session and can be seen is added here; a test holds that it has been thought of.
+type given struct {
+	session     *session.Session
+	rev         int
+	sel         session.Select
+	first, last int // of what is selected
+	round       int // of the lane in hand, by which the prop is turned
+	speed       float64
+	loop        session.Loop
+	steps       session.Steps
+	mirror      bool
+	hidden      [2]bool
+	undo, redo  bool
+	words       *words.Table
+	theme       *theme.Theme
+	frame       Frame
+	focus       string
+	view        scene.Options
+	alone       bool
+	tryout      *tryout
+	zoom        scene.Zoom
+	perBeat     float64 // pixels
+	from        float64 // beats: the strip's left end
+}
+
+// still returns what holds now; ok is false while it may change with every
+// frame.
+func (b *Bench) still() (g given, ok bool) {
+	s := b.Session
+	if !s.Playing || s.Holding() || !b.router.Idle() || b.lift != nil || b.edge != nil || b.window.pinch != nil || b.stage.drag != nil {
+		return g, false
+	}
+	if b.study.Of(s); !b.study.Done() { // what is said of the pattern is still to come
+		return g, false
+	}
+	sel := s.Selected()
+	round, _, _ := s.Tracks()[sel.Lane].Locate(s.Beat())
+	g = given{
+		session: s,
+		rev:     s.Revision(), sel: sel, round: round, speed: s.Speed, loop: s.Loop, steps: s.Steps, mirror: s.Mirror,
+		undo: s.CanUndo(), redo: s.CanRedo(), words: b.Words, theme: b.theme, frame: b.frame, focus: b.focus,
+		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, perBeat: b.perBeat(), from: b.window.from,
+	}
+	g.first, g.last = s.Range()
+	for i := range min(len(s.Tracks()), len(g.hidden)) {
+		g.hidden[i] = s.Hidden(i)
+	}
+	return g, true
+}
+
+// keeps reports whether the controls stay as arranged, but for the playhead,
+// and if not, notes what they are arranged for.
+func (b *Bench) keeps() bool {
+	k := &b.kept
+	g, ok := b.still()
+	if ok && k.ok && g == k.given && slices.Equal(k.slots, b.slots) {
+		return true
+	}
+	b.arranged++
+	*k = kept{ok: ok, given: g, slots: append(k.slots[:0], b.slots...)}
+	return false
+}
+
+// Arranged changes whenever the controls are arranged anew; else, the playhead's
+// value is all of them that may have changed.
+func (b *Bench) Arranged() int { return b.arranged }
+
+// Playhead returns the playhead's control as it is now.
+func (b *Bench) Playhead() (c widget.Control, ok bool) {
+	r := b.ruler()
+	if r == nil {
+		return c, false
+	}
+	r.Text = b.playheadReads()
+	return *r, true
+}
+
+// moveRuler brings the ruler's value up to date; its text, which only the twin
+// has, waits until it is asked for.
+func (b *Bench) moveRuler() {
+	if c := b.ruler(); c != nil {
+		c.Value = b.Session.RoundBeat()
+	}
+}
+
+func (b *Bench) ruler() *widget.Control {
+	for i := range b.controls {
+		if b.controls[i].Kind == widget.Ruler {
+			return &b.controls[i]
+		}
+	}
+	return nil
+}
+
+// planFor is what a plan was made for.
+type planFor struct {
+	frame Frame
+	lanes int
+}
