@@ -48,6 +48,10 @@ const mostScale = 3
 // a tab that was hidden does not jump.
 const longestFrame = 100 * time.Millisecond
 
+// learnTime is how much of a frame goes into what there is to say of the
+// pattern.
+const learnTime = 5 * time.Millisecond
+
 func run(page *host.Page) error {
 	faces, err := face.New()
 	if err != nil {
@@ -99,10 +103,14 @@ func (a *app) Update() error {
 	a.events = a.page.Pointers(a.events[:0])
 	a.bench.Pointers(a.events, a.now())
 	moving := a.bench.Step(step.Seconds(), a.now())
+	learning := true
+	for learning && time.Since(t) < learnTime {
+		learning = a.bench.Learn()
+	}
 	a.list = a.bench.Draw()
 	a.showTwins(t, moving)
 	a.page.ShowTitle(a.bench.Session.Pattern().Title)
-	if moving {
+	if moving || learning {
 		ebiten.ScheduleFrame()
 	} else if at, ok := a.bench.NextChange(); ok {
 		a.page.WakeAfter(at - a.now() + 1)

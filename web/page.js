@@ -497,8 +497,18 @@ function move(now) {
   if (moving.size) requestAnimationFrame(move);
 }
 
+let sheet = ""; // which one is shown
 function showSheet(json) {
+  fill(JSON.parse(json));
+  show("sheet");
+  $("sheet").scrollTop = 0;
+}
+function fillSheet(json) {
   const s = JSON.parse(json);
+  if ($("sheet").open && sheet === s.id) fill(s);
+}
+function fill(s) {
+  sheet = s.id;
   $("sheet-title").textContent = s.title;
   $("sheet-lead").textContent = s.lead;
   $("sheet-text").textContent = s.text;
@@ -509,8 +519,6 @@ function showSheet(json) {
     element("dl", "", ...(part.lines ?? []).map((l) => element("div", "", element("dt", l.name), element("dd", l.text)))),
   ]));
   $("sheet-actions").replaceChildren(...optionLists(s.id, s.actions ?? [], "sheet"));
-  show("sheet");
-  $("sheet").scrollTop = 0;
 }
 function plot(p) {
   return svg("svg", { viewBox: p.box, role: "img", "aria-label": p.label, class: "plot" }, ...p.paths.map((x) => svg("path", { d: x.d, class: x.class })));
@@ -640,6 +648,7 @@ window.whorlbenchPage = {
   },
   choose,
   showSheet,
+  fillSheet,
   settled: () => write(viewKey, program().settings()),
   kept: () => read(storeKey) || (history.state?.kept ?? ""),
   keep(text) {

@@ -25,6 +25,9 @@ type Host interface {
 	Choose(c Choice)
 	// ShowSheet opens something to be read.
 	ShowSheet(s Sheet)
+	// FillSheet puts a sheet in the place of the one that is open, if that has
+	// its ID; else it does nothing.
+	FillSheet(s Sheet)
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
 	// Settled says that the person's settings have changed: the time to keep
@@ -216,15 +219,13 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)
-	learning := b.learn()
-	b.settleWhole()
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}
 	if now >= b.hintUntil {
 		b.hintUntil = 0
 	}
-	return b.Session.Playing || learning
+	return b.Session.Playing
 }
 
 // NextChange returns when, in milliseconds, the picture changes by itself
@@ -296,6 +297,8 @@ func (b *Bench) drawPanel(l *display.List, looks *widget.Looks) {
 		}
 	}
 	b.drawPieces(l, looks)
+	b.drawSlackOnStrip(l)
+	b.drawBand(l)
 	b.drawTags(l)
 }
 

@@ -3,21 +3,23 @@ package bench
 import (
 	"fmt"
 	"image/color"
+	"math"
 	"strings"
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
 )
 
 // drawMessage writes over the foot of the stage what was just done, where it
 // goes by itself, or what is being tried out, or the first visitor's hint.
 func (b *Bench) drawMessage(l *display.List) {
-	text, foot := b.toast.text, b.plan.stage.Y+b.plan.stage.H
+	text, foot, limit := b.toast.text, b.plan.stage.Y+b.plan.stage.H, math.MaxInt
 	switch {
 	case b.trying() != nil:
-		text, foot = b.tryoutText(), b.tryoutRow().Y
+		text, foot, limit = b.tryoutText(), b.tryoutRow().Y, tryoutLines
 	case text == "" && b.hintUntil > 0:
 		text = b.Words.Bench.FirstHint
 	}
@@ -25,24 +27,30 @@ func (b *Bench) drawMessage(l *display.List) {
 		return
 	}
 	size := theme.TextBody * b.plan.text
-	line, pad := size*1.3, size
+	line, pad := b.messageLine(), size
 	st := b.plan.stage
 	room := min(st.W-24-2*pad, 560*b.plan.text)
-	lines := b.faces.Wrap(text, size, false, room)
-	if most := max(int((foot-st.Y-12)/line)-1, 1); len(lines) > most { // the live region has it all
+	lines := b.faces.Wrap(words.Spelt(text), size, false, room)
+	if most := min(max(int((foot-st.Y-messagePad)/line)-1, 1), limit); len(lines) > most { // the live region has it all
 		lines = append(lines[:most-1], b.faces.Fit(strings.Join(lines[most-1:], " "), size, false, room))
 	}
 	w := 0.0
 	for _, s := range lines {
 		w = max(w, b.faces.Width(s, size, false))
 	}
-	high := line*float64(len(lines)) + 12
+	high := line*float64(len(lines)) + messagePad
 	box := display.Rect{X: st.X + (st.W-w)/2 - pad, Y: foot - high - 6, W: w + 2*pad, H: high}
 	l.FillRect(box, min(high/2, 16), b.theme.Ink)
 	for i, s := range lines {
 		l.Text(display.Pt{X: box.X + pad, Y: box.Y + 6 + line*(float64(i)+0.76)}, size, false, b.theme.Ground, s)
 	}
 }
+
+// messagePad is what a message has above and below its lines, together.
+const messagePad = 12.0
+
+// messageLine is how high a message's lines stand.
+func (b *Bench) messageLine() float64 { return theme.TextBody * b.plan.text * 1.3 }
 
 // drawName says what the piece in hand is, and when the whole closes.
 func (b *Bench) drawName(l *display.List) {
@@ -78,11 +86,24 @@ func (b *Bench) drawName(l *display.List) {
 		if k > 1 {
 			closing = b.shorter(closing, theme.TextBody*k, wide)
 		}
+		y := r.Y + 108*k
 		if line := b.wholeLine(); line != "" {
-			b.drawWedge(l, write(r.X, r.Y+108*k, theme.TextBody, true, t.Ink, line, wide-wedgeRoom), r.Y+108*k)
+			// It may take two lines, the only one that does.
+			lines := b.faces.Wrap(line, theme.TextBody*k, true, wide-wedgeRoom)
+			if len(lines) > 2 {
+				lines = []string{lines[0], strings.Join(lines[1:], " ")}
+			}
+			for i, part := range lines {
+				end := write(r.X, y, theme.TextBody, true, t.Ink, part, wide-wedgeRoom)
+				if i == len(lines)-1 {
+					b.drawWedge(l, end, y)
+				}
+				y += 21 * k
+			}
+			y += 3 * k
 		}
-		write(r.X, r.Y+132*k, theme.TextBody, false, ink(closes), closing, wide)
-		write(r.X, r.Y+156*k, theme.TextBody, false, ink(!faulty), fault, wide)
+		write(r.X, y, theme.TextBody, false, ink(closes), closing, wide)
+		write(r.X, y+23*k, theme.TextBody, false, ink(!faulty), fault, wide)
 		b.drawNotes(l)
 		return
 	}

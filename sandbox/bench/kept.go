@@ -3,6 +3,7 @@ package bench
 import (
 	"slices"
 
+	"whorlbench/engine/duet"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
@@ -42,6 +43,11 @@ type given struct {
 	view        scene.Options
 	alone       bool
 	tryout      *tryout
+	named       bool // of what the study has found out so far
+	read        *duet.Reading
+	tethers     int
+	lap         float64 // beats: where the strip's round begins
+	rounds      [2]int  // of each lane, where slack is marked
 	zoom        scene.Zoom
 	perBeat     float64 // pixels
 	from        float64 // beats: the strip's left end
@@ -54,9 +60,7 @@ func (b *Bench) still() (g given, ok bool) {
 	if !s.Playing || s.Holding() || !b.router.Idle() || b.lift != nil || b.edge != nil || b.window.pinch != nil || b.stage.drag != nil {
 		return g, false
 	}
-	if b.study.Of(s); !b.study.Done() { // what is said of the pattern is still to come
-		return g, false
-	}
+	b.study.Of(s)
 	sel := s.Selected()
 	round, _, _ := s.Tracks()[sel.Lane].Locate(s.Beat())
 	g = given{
@@ -66,6 +70,10 @@ func (b *Bench) still() (g given, ok bool) {
 		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, perBeat: b.perBeat(), from: b.window.from,
 	}
 	g.first, g.last = s.Range()
+	g.named, g.read, g.tethers, g.lap = b.study.Named(), b.study.Duet, len(b.study.Tethers), b.lapStart()
+	for i, t := range s.Tracks() {
+		g.rounds[i%len(g.rounds)], _, _ = t.Locate(s.Beat())
+	}
 	for i := range min(len(s.Tracks()), len(g.hidden)) {
 		g.hidden[i] = s.Hidden(i)
 	}

@@ -33,6 +33,9 @@ func TestKeptIsWhatIsDrawnAnew(t *testing.T) {
 				said = r.anything(g)
 			}
 			r.now += 16
+			for range g.IntN(40) {
+				r.b.Learn()
+			}
 			r.b.Step(0.016+g.Float64()*0.4*float64(g.IntN(2)), r.now)
 			if g.IntN(12) > 0 && !r.s.Playing {
 				r.s.Playing = g.IntN(3) == 0
@@ -113,7 +116,7 @@ func (r *rig) anything(g *rand.Rand) string {
 		return "focus " + c.ID
 	case 3:
 		n := r.b.Settings()
-		flip := []*bool{&n.HandPath, &n.Grid, &n.Arms, &n.Letters, &n.Whole, &n.Kinds, &n.ByPiece, &n.Alone}
+		flip := []*bool{&n.HandPath, &n.Grid, &n.Arms, &n.Letters, &n.Whole, &n.Kinds, &n.ByPiece, &n.Alone, &n.Slack, &n.Taken}
 		p := flip[g.IntN(len(flip))]
 		*p, n.Trail, n.Loop = !*p, g.IntN(4), g.IntN(3)
 		r.b.SetSettings(n)
@@ -214,7 +217,7 @@ func TestKeptKnowsAllState(t *testing.T) {
 		{bench.Bench{}, "Session Words host faces theme frame plan planned kept arranged router controls intents list focus lift edge window wait toast" +
 			" hintUntil seen told study fits notes pictures dials view stage slots alone tryout ways several"},
 		{session.Session{}, "pattern sel also undo redo held holds rev tracks figures seams closing beat Playing Speed Loop Steps Mirror hidden clip"},
-		{scene.Options{}, "Trail HideHandPath HideGrid HideArms HideLetters HideWhole PlainInk ByPiece"},
+		{scene.Options{}, "Trail HideHandPath HideGrid HideArms HideLetters HideWhole PlainInk ByPiece HideSlack Taken"},
 	} {
 		var got []string
 		for i := range reflect.TypeOf(s.of).NumField() {

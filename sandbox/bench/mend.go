@@ -45,7 +45,7 @@ func (b *Bench) proposals(lane int, fixes []mend.Fix) []proposal {
 		ways[i] = proposal{
 			name:    r.Label,
 			result:  sentences([]string{r.Left}, r.Costs, r.Also),
-			text:    sentences([]string{r.Label}, r.Does, []string{r.Left}, r.Costs, r.Also),
+			text:    sentences([]string{r.Label, r.Left}, r.Does, r.Costs, r.Also),
 			pattern: p.WithLane(lane, f.Lane),
 			lane:    lane, edit: session.DidMend, sel: b.Session.Selected(),
 		}

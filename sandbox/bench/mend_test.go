@@ -148,10 +148,11 @@ func TestToldSheet(t *testing.T) {
 // What the whole has become is spoken once an edit is complete.
 func TestWholeIsSpoken(t *testing.T) {
 	r := newRig(t, phone, "half-moon")
-	r.b.Step(0, 0)
+	for r.b.Learn() {
+	}
 	r.s.Select(session.Select{Piece: 1})
 	r.b.Answer("prop", "5", 0)
-	for r.b.Step(0, r.now) {
+	for r.b.Learn() {
 	}
 	for _, said := range r.host.Said {
 		if strings.Contains(said, "six-petal antispin flower, strict sense. ") && strings.Contains(said, "C-cap. Yes:") {

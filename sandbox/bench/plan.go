@@ -24,6 +24,7 @@ type plan struct {
 	actions   display.Rect
 	ruler     display.Rect
 	lanes     []display.Rect
+	band      display.Rect // under two lanes: how the props stand to each other
 	sliders   []display.Rect
 	notes     display.Rect // desk: what the pattern's notes say
 }
@@ -164,6 +165,9 @@ func (p *plan) planDesk(all display.Rect, lanes int) {
 
 // strip takes the ruler and the lanes.
 func (p *plan) strip(body *display.Rect, lanes int) {
+	if lanes > 1 && !p.side {
+		p.band, *body = body.CutBottom(bandRow)
+	}
 	p.lanes = make([]display.Rect, lanes)
 	for i := lanes - 1; i >= 0; i-- {
 		r, rest := body.CutBottom(p.laneHeight())

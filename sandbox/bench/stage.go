@@ -57,9 +57,19 @@ type endOf struct {
 	stretch *session.Stretch
 }
 
+// viewPlace is where on the stage the pattern has its place: all of it, or what
+// a tryout's words leave free.
+func (b *Bench) viewPlace() display.Rect {
+	r := b.plan.stage
+	if b.trying() != nil {
+		r.H = b.tryoutRow().Y - b.tryoutWords() - r.Y
+	}
+	return r
+}
+
 // fitView is the view that shows everything.
 func (b *Bench) fitView() scene.View {
-	return scene.Fit(b.Session.Tracks(), b.plan.stage, stageMargin, b.Session.Mirror)
+	return scene.Fit(b.Session.Tracks(), b.viewPlace(), stageMargin, b.Session.Mirror)
 }
 
 // StageView is how the stage is seen now: the one way between pixels and
@@ -196,6 +206,7 @@ func (b *Bench) drawStageStill(l *display.List, st *scene.Stage) {
 		st.DrawPath(l, b.Session)
 	}
 	st.DrawStill(l, b.Session)
+	b.drawSlack(l, st)
 }
 
 // drawStageMoving draws the pattern at the playhead, and what can be done with

@@ -12,7 +12,7 @@ import (
 const (
 	foldActions = 1.25
 	actionGap   = 4
-	deskHead    = 172 // height of what is said of the piece in hand, at a desk
+	deskHead    = 188 // height of what is said of the piece in hand, at a desk
 )
 
 // taller returns a height, or a width, with what is added where text is twice

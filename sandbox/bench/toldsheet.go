@@ -1,11 +1,11 @@
 package bench
 
 import (
+	"fmt"
 	"strings"
 
 	"whorlbench/engine/seam"
 	"whorlbench/sandbox/display"
-	"whorlbench/sandbox/study"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
 )
@@ -13,9 +13,10 @@ import (
 // idTold is what is said of the piece in hand and of the whole, at a tap more.
 const idTold = "told"
 
-// learn goes on with the study of the pattern while no finger drags; it returns
-// whether there is more to come.
-func (b *Bench) learn() (more bool) {
+// Learn goes on a little with the study of the pattern, while no finger drags;
+// it returns whether there is more to come. What the whole has become is spoken
+// when it is known, and an open sheet is filled in.
+func (b *Bench) Learn() (more bool) {
 	if b.Session.Holding() {
 		return false
 	}
@@ -24,16 +25,11 @@ func (b *Bench) learn() (more bool) {
 		return false
 	}
 	b.study.Step(b.Session)
-	return true
-}
-
-// studied returns the study of the pattern as it is, whole.
-func (b *Bench) studied() *study.Study {
-	b.study.Of(b.Session)
-	for !b.study.Done() {
-		b.study.Step(b.Session)
+	b.settleWhole()
+	if b.study.Done() {
+		b.host.FillSheet(b.toldSheet())
 	}
-	return &b.study
+	return true
 }
 
 // wholeLine says in one line what the whole is called, empty while that is not
@@ -73,8 +69,17 @@ func (b *Bench) toldPlace() display.Rect {
 
 // showTold tells all that is known of the pattern.
 func (b *Bench) showTold() {
+	for b.study.Of(b.Session); !b.study.Named(); b.study.Of(b.Session) {
+		b.study.Step(b.Session)
+	}
+	b.settleWhole()
+	b.host.ShowSheet(b.toldSheet())
+}
+
+// toldSheet is what is known of the pattern so far.
+func (b *Bench) toldSheet() Sheet {
 	s, w := b.Session, &b.Words.Told
-	k := b.studied()
+	k := &b.study
 	out := Sheet{ID: idTold, Title: s.Pattern().Title, Lead: b.wholeLine(), Text: b.tell().closing + "."}
 	if len(k.Wholes) > 1 {
 		out.Sections = append(out.Sections, Section{Lines: definitionLines(b.Words.HybridDefinition(k.Hybrid))})
@@ -93,7 +98,9 @@ func (b *Bench) showTold() {
 	for i := range s.Tracks() {
 		out.Actions = append(out.Actions, b.laneActions(i)...)
 	}
-	b.host.ShowSheet(out)
+	out.Sections = append(out.Sections, b.handsSections()...)
+	out.Sections = append(out.Sections, b.tetherSections()...)
+	return out
 }
 
 func definitionLines(defs ...words.Definition) []words.Line {
@@ -143,4 +150,47 @@ func (b *Bench) spoken() string {
 		}
 	}
 	return strings.Join(out, " ")
+}
+
+// handsSections tells how two hands stand to each other, and whether the arms
+// wrap.
+func (b *Bench) handsSections() []Section {
+	w, d := b.Words, b.study.Duet
+	switch {
+	case len(b.Session.Tracks()) < 2:
+		return nil
+	case d == nil:
+		return []Section{{Head: w.Told.Hands, Text: w.Told.Working}}
+	}
+	lines := []words.Line{{Name: w.Duet.Props, Text: w.SpansSaid(w.Duet.Props, d.Props)}, {Name: w.Duet.Hands, Text: w.SpansSaid(w.Duet.Hands, d.Hands)}}
+	for _, near := range w.NearestSaid(d) {
+		lines = append(lines, words.Line{Name: w.Told.Nearest, Text: near})
+	}
+	for _, c := range w.DuetCautions(d) {
+		lines = append(lines, words.Line{Name: w.Told.Mind, Text: c})
+	}
+	return []Section{
+		{Head: w.Told.Hands, Lines: lines},
+		{Head: w.Told.Tangle, Text: w.TangleSaid(d), Plot: b.aroundPlot()},
+	}
+}
+
+// tetherSections tells what real tethers would do, with the caution that
+// belongs to it.
+func (b *Bench) tetherSections() []Section {
+	s, w := b.Session, b.Words
+	var out []Section
+	for i, t := range s.Tracks() {
+		head := w.Told.Tether
+		if len(s.Tracks()) > 1 {
+			head = fmt.Sprintf(w.Told.OfHand, head, w.Side(t.Lane.Side))
+		}
+		if i >= len(b.study.Tethers) {
+			out = append(out, Section{Head: head, Text: w.Told.Working})
+			continue
+		}
+		r := &b.study.Tethers[i]
+		out = append(out, Section{Head: head, Lines: w.TetherLines(t, r, s.Pattern().Tempo), Plot: b.pullPlot(t, r)})
+	}
+	return append(out, Section{Text: w.Bench.TempoCaution})
 }

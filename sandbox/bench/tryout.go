@@ -93,6 +93,15 @@ func (b *Bench) arrangeTryout() {
 	b.add(widget.Control{ID: idTake, Label: w.Take.Label, Caption: w.Take.Short, Rect: at[len(at)-1], Keys: "Enter", On: true})
 }
 
+// tryoutLines is how many lines the words of a tryout have on the stage; all of
+// them are spoken.
+const tryoutLines = 3
+
+// tryoutWords returns how high they stand, with a gap.
+func (b *Bench) tryoutWords() float64 {
+	return tryoutLines*b.messageLine() + messagePad + 6
+}
+
 func (b *Bench) tryoutRow() display.Rect {
 	const inset, most = 8, 460
 	st := b.plan.stage

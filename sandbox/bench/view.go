@@ -22,6 +22,8 @@ type Settings struct {
 	Kinds    bool `json:"kinds"`
 	ByPiece  bool `json:"byPiece"`
 	Alone    bool `json:"alone"`
+	Slack    bool `json:"slack"`
+	Taken    bool `json:"taken"`
 }
 
 // Settings returns what holds now.
@@ -30,7 +32,7 @@ func (b *Bench) Settings() Settings {
 	return Settings{
 		Trail: int(v.Trail), Step: int(b.Session.Steps), Loop: int(b.Session.Loop),
 		HandPath: !v.HideHandPath, Grid: !v.HideGrid, Arms: !v.HideArms, Letters: !v.HideLetters,
-		Whole: !v.HideWhole, Kinds: !v.PlainInk, ByPiece: v.ByPiece, Alone: b.alone,
+		Whole: !v.HideWhole, Kinds: !v.PlainInk, ByPiece: v.ByPiece, Alone: b.alone, Slack: !v.HideSlack, Taken: v.Taken,
 	}
 }
 
@@ -48,7 +50,7 @@ func (b *Bench) SetSettings(n Settings) {
 	}
 	v.HideHandPath, v.HideGrid, v.HideArms, v.HideLetters = !n.HandPath, !n.Grid, !n.Arms, !n.Letters
 	v.HideWhole, v.PlainInk, v.ByPiece = !n.Whole, !n.Kinds, n.ByPiece
-	b.alone = n.Alone
+	b.alone, v.HideSlack, v.Taken = n.Alone, !n.Slack, n.Taken
 }
 
 // ReadSettings reads what Settings wrote as JSON; anything else changes

@@ -10,6 +10,8 @@ type Options struct {
 	HideWhole    bool // of the piece in hand, and its slice
 	PlainInk     bool // no ticks and double strokes by kind
 	ByPiece      bool // a colour for each piece instead of each hand
+	HideSlack    bool // where tethers go slack
+	Taken        bool // the way of the hand that is really taken
 }
 
 // TrailLength is how far back the trail reaches.

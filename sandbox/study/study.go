@@ -6,20 +6,33 @@ package study
 
 import (
 	"whorlbench/engine"
+	"whorlbench/engine/duet"
 	"whorlbench/engine/naming"
+	"whorlbench/engine/tether"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/words"
 )
 
 // Study is what is known of one revision of a pattern so far.
 type Study struct {
-	rev  int
-	next int
-	done bool
+	rev    int
+	named  bool
+	reader *duet.Reader
+	tether *tether.Study
+	done   bool
 
-	Wholes []naming.Whole // of each lane, in the pattern's order
-	Hybrid naming.Ruling  // of two hands
+	Wholes  []naming.Whole  // of each lane, in the pattern's order
+	Hybrid  naming.Ruling   // of two hands
+	Duet    *duet.Reading   // of two hands; nil while it is not known
+	Tethers []tether.Result // of each lane; fewer while they are not known
 }
+
+// How much is worked out in one step: moments at which hands or a tether are
+// looked at. A step then takes a fraction of a frame.
+const (
+	duetMoments   = 400
+	tetherMoments = 96
+)
 
 // Of brings the study up to the session's pattern: what belongs to another
 // revision is forgotten. Step then goes on with it.
@@ -33,25 +46,41 @@ func (k *Study) Of(s *session.Session) {
 func (k *Study) Done() bool { return k.done }
 
 // Named reports whether it is known what the whole is called.
-func (k *Study) Named() bool { return k.next > 0 }
+func (k *Study) Named() bool { return k.named }
 
-// Step works out the next part; each part takes a few milliseconds at most.
+// Step works out the next part.
 func (k *Study) Step(s *session.Session) {
-	if k.done {
-		return
-	}
 	tracks := s.Tracks()
-	switch k.next {
-	case 0:
+	l, r, two := LeftRight(tracks)
+	switch {
+	case k.done:
+	case !k.named:
 		for i, t := range tracks {
 			k.Wholes = append(k.Wholes, naming.Judge(t, s.Seams()[i]))
 		}
-		if l, r, ok := LeftRight(tracks); ok {
+		if two {
 			k.Hybrid = naming.Hybrid(tracks[l], tracks[r])
 		}
+		k.named = true
+	case two && k.Duet == nil:
+		if k.reader == nil {
+			k.reader = duet.NewReader(tracks[l], tracks[r])
+		}
+		if k.reader.Step(duetMoments) {
+			read := k.reader.Reading()
+			k.Duet, k.reader = &read, nil
+		}
+	case len(k.Tethers) < len(tracks):
+		if k.tether == nil {
+			p := s.Pattern()
+			k.tether = tether.New(tracks[len(k.Tethers)], p.Tempo, p.Performer.Rigid)
+		}
+		if k.tether.Step(tetherMoments) {
+			k.Tethers, k.tether = append(k.Tethers, k.tether.Result()), nil
+		}
+	default:
 		k.done = true
 	}
-	k.next++
 }
 
 // Line says in one line what a session's whole pattern is called.

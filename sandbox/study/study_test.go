@@ -3,7 +3,9 @@ package study_test
 import (
 	"strings"
 	"testing"
+	"time"
 
+	"whorlbench/engine"
 	"whorlbench/presets"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/study"
@@ -55,7 +57,45 @@ func TestTwoHandsAreReadTogether(t *testing.T) {
 	s := open(t, "pier-end")
 	var k study.Study
 	finish(&k, s)
+	if len(k.Tethers) != 2 || k.Duet == nil || !k.Duet.Whole {
+		t.Errorf("tethers %d, hands read %v, want 2 and wholly", len(k.Tethers), k.Duet)
+	}
 	if len(k.Wholes) != 2 || !k.Hybrid.Yes {
 		t.Errorf("wholes %d, hybrid %v, want 2 and yes", len(k.Wholes), k.Hybrid.Yes)
 	}
+}
+
+// BenchmarkSlice tells how long a drag would wait for one step, next to
+// all of them: fifty pieces, two hands.
+func BenchmarkSlice(b *testing.B) {
+	p, err := presets.First().Pattern()
+	if err != nil {
+		b.Fatal(err)
+	}
+	l := p.Lanes[0]
+	for len(l.Pieces) < 50 {
+		l.Pieces = append(l.Pieces, l.Pieces[:2]...)
+	}
+	p.Lanes = []engine.Lane{l, session.SecondHand(l, session.SplitOpposite)}
+	s := session.New(p)
+	s.Seams()
+	b.Run("all", func(b *testing.B) {
+		for b.Loop() {
+			var k study.Study
+			finish(&k, s)
+		}
+	})
+	b.Run("longest step", func(b *testing.B) {
+		var worst, steps float64
+		for b.Loop() {
+			var k study.Study
+			for k.Of(s); !k.Done(); steps++ {
+				from := time.Now()
+				k.Step(s)
+				worst = max(worst, time.Since(from).Seconds())
+			}
+		}
+		b.ReportMetric(worst*1e3, "ms/longest")
+		b.ReportMetric(steps/float64(b.N), "steps")
+	})
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"math/big"
+	"strings"
+	"unicode"
 
 	"whorlbench/engine/frac"
 )
@@ -54,8 +56,8 @@ var vulgar = map[string]string{
 }
 
 // Mixed writes f as it is counted: whole ones, and a fraction of a beat or turn
-// that can be counted too; else as Value does. Not every typeface of the canvas
-// has the signs; the page's have.
+// that can be counted too; else as Value does. The canvas's typeface lacks some
+// of the signs: see Spelt.
 func Mixed(f frac.Frac) string {
 	const most = 12 // denominator
 	whole, part := f.Floor(), f.Mod1()
@@ -71,4 +73,22 @@ func Mixed(f frac.Frac) string {
 		return whole.String() + " " + part.String()
 	}
 	return whole.String() + sign
+}
+
+// spelt writes out the fractions whose signs the canvas's typeface lacks: all but
+// those of Latin-1.
+var spelt = func() *strings.Replacer {
+	var pairs []string
+	for fraction, sign := range vulgar {
+		if []rune(sign)[0] > unicode.MaxLatin1 {
+			pairs = append(pairs, sign, " "+fraction)
+		}
+	}
+	return strings.NewReplacer(pairs...)
+}()
+
+// Spelt writes a text so that the canvas's typeface has every letter of it.
+func Spelt(text string) string {
+	// A fraction by itself needs no space before it.
+	return strings.ReplaceAll(spelt.Replace(text), "  ", " ")
 }

@@ -3,7 +3,9 @@ package words
 import (
 	"fmt"
 
+	"whorlbench/engine/duet"
 	"whorlbench/engine/naming"
+	"whorlbench/engine/tether"
 )
 
 // Told holds the words of what is said of the whole pattern.
@@ -14,6 +16,13 @@ type Told struct {
 	MendLane, CloseLane TitledText
 	OfHand              string // %s, %s: one of the two, a side
 	NoMend, NoClose     string
+	Working             string // while something is still worked out
+	Hands, Tangle       string // heads
+	Nearest, Mind       string
+	Tether              string
+	Around              string // what the drawing of one hand about the other shows
+	PullPlot            string // %s, %s: least and greatest
+	Band                string // %s, %s: direction and timing
 	Hybrid              string
 	Elementary          string
 	CCap, SCap, Diamond string
@@ -22,15 +31,23 @@ type Told struct {
 }
 
 var englishTold = Told{
-	Open:       "What this pattern is",
-	Called:     "By each definition",
-	Joins:      "Joins that are not smooth",
-	Ways:       "What would mend it",
-	MendLane:   TitledText{"Make all joins smooth", "Share the beats out anew and, where that is not enough, let the hand ease into its turns."},
-	CloseLane:  TitledText{"Make it close after one round", "Bring hand and prop back to where the round begins."},
-	OfHand:     "%s, %s hand",
-	NoMend:     "Beats and easing alone cannot mend these joins. Tap one for other ways.",
-	NoClose:    "No single change was found that makes it close.",
+	Open:      "What this pattern is",
+	Called:    "By each definition",
+	Joins:     "Joins that are not smooth",
+	Ways:      "What would mend it",
+	MendLane:  TitledText{"Make all joins smooth", "Share the beats out anew and, where that is not enough, let the hand ease into its turns."},
+	CloseLane: TitledText{"Make it close after one round", "Bring hand and prop back to where the round begins."},
+	OfHand:    "%s, %s hand",
+	NoMend:    "Beats and easing alone cannot mend these joins. Tap one for other ways.",
+	NoClose:   "No single change was found that makes it close.",
+	Working:   "Still being worked out …",
+	Hands:     "The two hands",
+	Tangle:    "Do the arms tangle?",
+	Nearest:   "Nearest", Mind: "Mind",
+	Tether:     "Would a real tether do it?",
+	Around:     "The way of the left hand as the right one sees it, which is the cross in the middle",
+	Band:       "%s, %s",
+	PullPlot:   "The pull over one round, in times the weight of the head: from %s to %s; below the line the tether is slack",
 	Hybrid:     "Hybrid",
 	Elementary: "Elementary",
 	CCap:       "C-cap", SCap: "S-cap", Diamond: "Diamond",
@@ -54,4 +71,14 @@ func (t *Table) Sort(w *naming.Whole) string {
 		return say.Elementary
 	}
 	return ""
+}
+
+// PullPlot says what the drawing of the pull over a round shows.
+func (t *Table) PullPlot(r *tether.Result) string {
+	return fmt.Sprintf(t.Told.PullPlot, number(r.Least.Value, 1), number(r.Greatest.Value, 1))
+}
+
+// BandText says in few words how two props turn and stand to each other.
+func (t *Table) BandText(s duet.Span) string {
+	return fmt.Sprintf(t.Told.Band, t.Direction(s.Direction), t.Timing(s.Timing))
 }

@@ -7,6 +7,7 @@ type View struct {
 	StepsBy                                            [2]string // as session.Steps counts
 	Loops                                              [3]string // as session.Loop counts
 	HandPath, Grid, Arms, Letters, Whole, Kinds, Piece string
+	Slack, Taken                                       string
 	StepBack, StepOn                                   string
 	LoopNow                                            string // %s: what
 	TapTempo                                           string
@@ -27,6 +28,8 @@ var englishView = View{
 	Whole:    "Piece in hand, and the whole it is cut from",
 	Kinds:    "Strokes by kind: antispin with ticks, extension and isolation double",
 	Piece:    "A colour for each piece",
+	Slack:    "Dots where a tether would go slack",
+	Taken:    "The way a hand would really take, in dashes",
 	StepBack: "Step back",
 	StepOn:   "Step on",
 	LoopNow:  "Plays over and over: %s",
