@@ -521,7 +521,9 @@ function fill(s) {
   $("sheet-actions").replaceChildren(...optionLists(s.id, s.actions ?? [], "sheet"));
 }
 function plot(p) {
-  return svg("svg", { viewBox: p.box, role: "img", "aria-label": p.label, class: "plot" }, ...p.paths.map((x) => svg("path", { d: x.d, class: x.class })));
+  return element("figure", "",
+    svg("svg", { viewBox: p.box, "aria-hidden": "true", class: "plot" }, ...p.paths.map((x) => svg("path", { d: x.d, class: x.class }))),
+    element("figcaption", p.label));
 }
 
 function problem(lines) {

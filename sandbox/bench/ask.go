@@ -2,6 +2,7 @@ package bench
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"whorlbench/engine/frac"
@@ -36,12 +37,24 @@ func plain(f frac.Frac) string {
 func (b *Bench) Answer(id, text string, now float64) (refused string) {
 	w := &b.Words.Bench
 	d := b.dial(id)
-	if d == nil {
+	lane, later := strings.CutPrefix(id, laterPrefix)
+	if d == nil && !later {
 		return ""
 	}
 	v, err := frac.Parse(strings.TrimSpace(strings.NewReplacer("−", "-", ",", ".", " ", "").Replace(text)))
 	if err != nil {
 		return fmt.Sprintf(w.NotNumber, shorten(text, 40))
+	}
+	if later {
+		i, err := strconv.Atoi(lane)
+		if err != nil {
+			return ""
+		}
+		if err := b.answerLater(i, v, now); err != nil {
+			refused = b.reason(err)
+		}
+		b.settle()
+		return refused
 	}
 	if v.Less(d.min) || d.max.Less(v) {
 		return fmt.Sprintf(w.OutOfRange, words.Value(v), words.Value(d.min), words.Value(d.max))

@@ -10,7 +10,7 @@ import (
 
 // bandRow is the height of the band under the strip that tells how the props
 // stand to each other.
-const bandRow = 20
+const bandRow = 22
 
 // drawBand draws the band: together a full bar, quarter a half one, split an
 // outline, what lies between a line; ticks lean where the props turn opposite
@@ -50,7 +50,7 @@ func (b *Bench) drawBand(l *display.List) {
 			text = b.Words.Timing(s.Timing)
 		}
 		if s.Timing != duet.Between && b.faces.Width(text, theme.TextSmall, false) <= bar.W-8 {
-			l.Text(display.Pt{X: bar.X + (bar.W-b.faces.Width(text, theme.TextSmall, false))/2, Y: bar.Y + bar.H/2 + 4.3}, theme.TextSmall, false, t.Ink, text)
+			l.Text(display.Pt{X: bar.X + (bar.W-b.faces.Width(text, theme.TextSmall, false))/2, Y: bar.Y + bar.H/2 + 3.8}, theme.TextSmall, false, t.Ink, text)
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"whorlbench/engine"
+	"whorlbench/engine/frac"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
@@ -18,10 +19,12 @@ const (
 	handPrefix = "hand-"
 	idAddHand  = "add-hand"
 	// What the sheet offers besides a timing.
-	handHide = "hide"
-	handShow = "show"
-	handSolo = "solo"
-	handTake = "take"
+	handHide    = "hide"
+	handShow    = "show"
+	handSolo    = "solo"
+	handTake    = "take"
+	handLater   = "later"
+	laterPrefix = "later-" // a question, with its lane
 )
 
 // arrangeHands adds the tags at the strip's left.
@@ -106,7 +109,31 @@ func (b *Bench) offerHand(lane int, add bool) {
 		}
 		c.Options = append(c.Options, Option{ID: strconv.Itoa(i), Label: label, Detail: t.Detail})
 	}
+	c.Options = append(c.Options, Option{ID: handLater, Label: fmt.Sprintf(w.Later.Label, other), Detail: w.Later.Detail})
 	b.host.Choose(c)
+}
+
+// askLater asks by how many beats the other hand is to be later.
+func (b *Bench) askLater(lane int) {
+	w := &b.Words.Strip
+	b.host.Ask(Question{
+		ID: laterPrefix + strconv.Itoa(lane), Label: fmt.Sprintf(w.Later.Label, b.Words.Side(b.Session.Tracks()[lane].Lane.Side.Other())),
+		Hint: w.LaterHint, Value: "1",
+	})
+}
+
+// answerLater makes the other hand that many beats later.
+func (b *Bench) answerLater(lane int, v frac.Frac, now float64) error {
+	s, w := b.Session, &b.Words.Strip
+	if lane < 0 || lane >= len(s.Tracks()) {
+		return nil
+	}
+	// Who follows is where the other was.
+	err := s.MakeHandLater(lane, session.TogetherSame, v.Neg())
+	if err == nil {
+		b.say(fmt.Sprintf(w.LaterDone, b.Words.Side(s.Tracks()[lane].Lane.Side.Other()), b.Words.Beats(v)), now)
+	}
+	return err
 }
 
 // chosenHand does what was picked on a hand's sheet.
@@ -127,6 +154,8 @@ func (b *Bench) chosenHand(lane int, option string, now float64) {
 	case handShow:
 		s.ShowHands()
 		b.say(w.HandShown, now)
+	case handLater:
+		b.askLater(lane)
 	case handTake:
 		b.report(s.TakeHand(lane), now, func() string { return fmt.Sprintf(w.HandTaken, side) })
 	default:

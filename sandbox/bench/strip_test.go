@@ -2,6 +2,7 @@ package bench_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -470,5 +471,25 @@ func TestPinchOnTheStrip(t *testing.T) {
 	r.drag(r.control("piece-0-0").Rect.Centre())
 	if r.s.Selected().Piece != 0 || len(r.host.Offered) != 0 {
 		t.Error("after a pinch a tap takes no piece in hand")
+	}
+}
+
+// One hand may follow the other by some beats.
+func TestLaterHand(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.tap("add-hand")
+	r.choose("some beats later")
+	q := r.host.Asked[len(r.host.Asked)-1]
+	if refused := r.b.Answer(q.ID, "nonsense", 0); refused == "" {
+		t.Error("nonsense was taken for a number of beats")
+	}
+	if refused := r.b.Answer(q.ID, "1/2", 0); refused != "" {
+		t.Fatal(refused)
+	}
+	first, later := r.s.Tracks()[0], r.s.Tracks()[1]
+	for beat := 0.0; beat < 4; beat += 0.1 {
+		if a, b := first.At(beat).Head, later.At(beat+0.5).Head; math.Hypot(real(a-b), imag(a-b)) > 1e-9 {
+			t.Fatalf("half a beat after %v the later hand's head is at %v, want %v, where the first was", beat, b, a)
+		}
 	}
 }

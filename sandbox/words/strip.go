@@ -19,6 +19,8 @@ type Strip struct {
 	HandAdded, HandTaken                  string        // %s: a side
 	HandHidden, HandShown, HandSolo       string        // %s: a side
 	HiddenTag                             string        // follows a label
+	Later                                 TitledText    // %s: a side
+	LaterHint, LaterDone                  string        // LaterDone %s, %s: a side, beats
 	Edits                                 [9]string     // as session counts from session.DidAddHand
 	Copy, CutOut, Paste, PlaceHere, Carry TitledText    // of a piece
 	CopyNothing                           string        // nothing to paste
@@ -78,6 +80,9 @@ var englishStrip = Strip{
 	HandAdded: "The %s hand: %s", HandTaken: "The %s hand is taken away. Undo brings it back.",
 	HandHidden: "The %s hand is hidden", HandShown: "Both hands are shown", HandSolo: "Only the %s hand is shown",
 	HiddenTag: ", hidden",
+	Later:     TitledText{"The %s hand some beats later", "A copy that begins elsewhere in its round, as when one hand follows the other."},
+	LaterHint: "How many beats later: a whole number, a decimal or a fraction such as 1/2.",
+	LaterDone: "The %s hand follows %s later",
 	Edits: [9]string{"adding a hand", "taking a hand away", "cutting out", "pasting", "placing the piece", "letting it carry on",
 		"the mirror image", "the turn", "adding a pattern"},
 
