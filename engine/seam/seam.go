@@ -59,44 +59,42 @@ const (
 // order. A rigid prop may stop and turn back.
 func Of(t *engine.Track, tempo float64, rigid bool) []Seam {
 	seams := make([]Seam, len(t.Legs))
-	rounds := roundsToLookAt(t)
 	for i := range seams {
-		seams[i] = judge(t, i, rounds, tempo/60, rigid)
+		seams[i] = At(t, i, tempo, rigid)
 	}
 	return seams
 }
 
 // At judges one seam, the one after piece i, as Of does.
 func At(t *engine.Track, i int, tempo float64, rigid bool) Seam {
-	return judge(t, i, roundsToLookAt(t), tempo/60, rigid)
-}
-
-// roundsToLookAt returns the closing rounds, MostRounds at most; a lane that
-// never closes shows MostRounds different ones unless it is pinned.
-func roundsToLookAt(t *engine.Track) int {
-	if t.Pinned {
-		return 1
-	}
-	c := t.Closing()
-	if !c.Closes() || !c.Rounds.IsInt64() {
-		return MostRounds
-	}
-	return int(min(c.Rounds.Int64(), MostRounds))
-}
-
-func judge(t *engine.Track, i, rounds int, beatsPerSecond float64, rigid bool) Seam {
 	next := (i + 1) % len(t.Legs)
-	a, b := &t.Legs[i], &t.Legs[next]
-	s := Seam{After: i}
+	s := Join{Before: &t.Legs[i], After: &t.Legs[next], NextRound: next == 0, Carry: t.Carry}.Judge(tempo, rigid)
+	s.After = i
+	return s
+}
+
+// Join is one seam of a lane by itself: two legs, each where round 0 has it.
+type Join struct {
+	Before, After *engine.Leg
+	NextRound     bool         // After begins the round after the one that Before ends
+	Carry         engine.Carry // how the lane's prop goes on from round to round
+}
+
+// Judge judges the seam at a tempo in beats a minute; Seam.After is left 0. A
+// rigid prop may stop and turn back.
+func (j Join) Judge(tempo float64, rigid bool) Seam {
+	a, b := j.Before, j.After
+	var s Seam
 	s.turn(a, b)
 	s.ArmReverses = opposed(a.Piece.Arm.Sign(), b.Piece.Arm.Sign()) && closedCurve(a) && closedCurve(b)
 	s.PropReverses = opposed(a.Piece.Prop.Sign(), b.Piece.Prop.Sign())
-	for r := range rounds {
+	// A lane whose hand never comes back repeats its prop's angles all the same.
+	for r := range j.Carry.Rounds(MostRounds) {
 		after := r
-		if next == 0 {
+		if j.NextRound {
 			after++
 		}
-		s.figures(t.AtPiece(r, i, 1), t.AtPiece(after, next, 0), beatsPerSecond)
+		s.figures(a.StateAfter(1, j.Carry.TurnedBy(r)), b.StateAfter(0, j.Carry.TurnedBy(after)), tempo/60)
 	}
 	s.Verdict = s.verdict(rigid)
 	return s
