@@ -8,9 +8,12 @@ import (
 	"whorlbench/engine/seam"
 )
 
-// share is how many candidates of a kind are kept where there are more than
-// Most in all; they sum up to it.
-var share = [kinds]int{Again: 1, GoesOn: 11, OtherSide: 8, TurnsBack: 12, Corner: 8}
+// The share of each kind, on round paths and on strokes, where there are more
+// candidates than Most; what turns the prop back has one by itself. Those that
+// occur together sum up to Most.
+var share = [kinds][2]int{Again: {1, 1}, GoesOn: {6, 3}, OtherSide: {6, 0}, TurnsBack: {6, 4}, Corner: {2, 4}, SetsOff: {20, 12}}
+
+const shareReversing = 8
 
 // jumpStep (m/s): jumps that differ by less are one, so that rounding does not
 // decide the order.
@@ -28,14 +31,22 @@ func pick(tries []try) []int {
 		return order
 	}
 	taken := make([]bool, len(tries))
-	left, room := share, Most
+	left, leftReversing, room := share, shareReversing, Most
 	take := func(k int) {
 		taken[k] = true
 		room--
 	}
 	for _, k := range order {
-		if left[tries[k].kind] > 0 {
-			left[tries[k].kind]--
+		y := &tries[k]
+		of := &left[y.kind][0]
+		switch {
+		case y.join.PropReverses:
+			of = &leftReversing
+		case y.straight:
+			of = &left[y.kind][1]
+		}
+		if *of > 0 && room > 0 {
+			*of--
 			take(k)
 		}
 	}
@@ -53,7 +64,7 @@ func pick(tries []try) []int {
 func compare(a, b *try) int {
 	return cmp.Or(
 		cmp.Compare(b.join.Verdict, a.join.Verdict),
-		cmp.Compare(a.jump(), b.jump()),
+		cmp.Compare(jumpSteps(a.join), jumpSteps(b.join)),
 		first(a.kind == Again, b.kind == Again),
 		first(a.keepsUp, b.keepsUp),
 		first(a.same, b.same),
@@ -62,13 +73,13 @@ func compare(a, b *try) int {
 	)
 }
 
-// jump returns the size of the jump across the tether in steps; none counts in
-// a join that is smooth.
-func (y *try) jump() float64 {
-	if y.join.Verdict == seam.Smooth {
+// jumpSteps returns the size of the jump across the tether in steps; none counts
+// in a join that is smooth.
+func jumpSteps(s seam.Seam) float64 {
+	if s.Verdict == seam.Smooth {
 		return 0
 	}
-	return math.Round(math.Abs(y.join.JumpAcross) / jumpStep)
+	return math.Round(math.Abs(s.JumpAcross) / jumpStep)
 }
 
 func (y *try) size() int { return max(y.speed, -y.speed) }

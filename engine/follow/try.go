@@ -11,19 +11,21 @@ import (
 
 // try is a movement with a prop speed and a rate.
 type try struct {
-	move    int // index of the movement
-	speed   int // turns of the prop for each turn of the arm, signed in itself
-	keepsUp bool
-	same    bool // on the path of the piece before
-	kind    Kind
-	leg     engine.Leg
-	join    seam.Seam
+	move     int // index of the movement
+	speed    int // turns of the prop for each turn of the arm, signed in itself
+	keepsUp  bool
+	same     bool // on the path of the piece before
+	straight bool
+	kind     Kind
+	leg      engine.Leg
+	join     seam.Seam
 }
 
 const (
 	// farOff bounds how many times as fast or as slow the arm may become: from
-	// an isolation of half a tether into the greatest antispin it is 13.
-	farOff = 16
+	// an isolation of half a tether into the greatest antispin it is 13. The
+	// small excess keeps 16 itself in, however it is rounded.
+	farOff = 16 + 1e-9
 	// beatsNear (share of the beats) and countable: beats that are a fraction
 	// with this denominator at most are taken exactly, finer ones are for
 	// machines.
@@ -80,7 +82,7 @@ func (a *ask) at(move, speed int, beats frac.Frac) (y try, ok bool) {
 	p := engine.Stroke(m.path, whole(m.sense), whole(speed), m.sweep, beats)
 	p.ArmAt = m.armAt
 	p.Law = a.law()
-	y = try{move: move, speed: speed, same: m.same, leg: engine.NewLeg(p, a.track.Lane, m.leg.Arm0, a.state.Prop)}
+	y = try{move: move, speed: speed, same: m.same, straight: m.path.IsLine(), leg: engine.NewLeg(p, a.track.Lane, m.leg.Arm0, a.state.Prop)}
 	y.leg.Start = a.track.Starts()[a.piece+1].Float()
 	y.join = seam.Join{Before: a.before, After: &y.leg, Carry: a.carry(m.sweep, speed)}.
 		Judge(a.pattern.Tempo, a.pattern.Performer.Rigid)
