@@ -96,10 +96,12 @@ func harmonics(f func(float64) float64) (f0 float64, f1, f2 complex128) {
 	const n = 8
 	for k := range n {
 		theta := turn * float64(k) / n
-		y := f(theta)
-		f0 += y / n
-		f1 += cmplx.Rect(y/n, -theta)
-		f2 += cmplx.Rect(y/n, -2*theta)
+		y := float64(f(theta) / n)
+		f0 += y
+		for h, dst := range []*complex128{&f1, &f2} {
+			sin, cos := math.Sincos(float64(h+1) * theta)
+			*dst += complex(float64(y*cos), -float64(y*sin))
+		}
 	}
 	return f0, f1, f2
 }
@@ -172,7 +174,7 @@ func secondHarmonic(f func(float64) float64) []float64 {
 			thetas = append(thetas, theta)
 			continue
 		}
-		thetas[k] += math.Remainder(theta-thetas[k], turn) / 2
+		thetas[k] += float64(math.Remainder(theta-thetas[k], turn) / 2)
 	}
 	return thetas
 }
@@ -226,6 +228,9 @@ func (f *finder) inLine() {
 			}
 			f.ask(arms(lo))
 			f.ask(arms(hi))
+			if f.stretch = a.p == 0 && b.p == 0; f.stretch {
+				continue
+			}
 			for k := 1; k < len(xs); k++ {
 				x, y := xs[k-1], xs[k]
 				fx, fy := turns(x), turns(y)

@@ -38,7 +38,7 @@ type Candidate struct {
 	Piece    engine.Piece // to be inserted after the piece asked about
 	Kind     Kind
 	SamePath bool          // the hand keeps to the path of the piece before
-	KeepsUp  bool          // the arm keeps its mean rate (from rest: the prop does)
+	Pace     float64       // the arm's mean rate to that of the piece before; from a hand that stays, the prop's
 	Figure   naming.Figure // what it is called
 	// Leg is the piece where it begins in round 0 of the lane with it in, at
 	// its own beat: Point and Whole draw it.
@@ -58,6 +58,9 @@ type Candidate struct {
 // Closes reports whether the lane with the candidate in has no gap from the
 // piece before on, and closes.
 func (c *Candidate) Closes() bool { return c.Fits && !c.Later && c.Rounds.Sign() > 0 }
+
+// KeepsUp reports whether the arm keeps its pace.
+func (c *Candidate) KeepsUp() bool { return c.Pace == 1 }
 
 // After returns what can follow piece i of t, the track of one of p's lanes:
 // elementary patterns with whole ratios up to MostSpeed, on the path of the
@@ -108,7 +111,7 @@ func (a *ask) next() (leg *engine.Leg, nextRound bool) {
 func (a *ask) candidate(y *try) Candidate {
 	m := &a.moves[y.move]
 	c := Candidate{
-		Piece: y.leg.Piece, Kind: y.kind, SamePath: m.same, KeepsUp: y.keepsUp,
+		Piece: y.leg.Piece, Kind: y.kind, SamePath: m.same, Pace: y.pace,
 		Figure: naming.Of(&y.leg), Leg: y.leg, Join: y.join, Later: m.later(a),
 	}
 	carry := a.carry(m.sweep, y.speed)

@@ -42,7 +42,7 @@ func TestTurningBack(t *testing.T) {
 				across := l.Mul(frac.Int(m)).Sub(r)
 				c := back(cs, m)
 				if across.Sign() <= 0 {
-					if c != nil && (c.Join.Verdict == seam.Smooth || !c.KeepsUp) {
+					if c != nil && (c.Join.Verdict == seam.Smooth || !c.KeepsUp()) {
 						t.Errorf("R = %v, L = %v, %d into −%d: %+v, want a kink at the arm's own rate, if anything", r, l, n1, m, c.Join)
 					}
 					continue
@@ -53,8 +53,8 @@ func TestTurningBack(t *testing.T) {
 					continue
 				}
 				own := frac.Int(n1).Add(frac.Int(2).Mul(r).Div(l)).Equal(frac.Int(m))
-				if want := frac.Int(4).Mul(slower); !c.Piece.Beats.Equal(want) || c.KeepsUp != own {
-					t.Errorf("R = %v, L = %v, %d into −%d: %v beats, keeps up %v, want %v, %v", r, l, n1, m, c.Piece.Beats, c.KeepsUp, want, own)
+				if want := frac.Int(4).Mul(slower); !c.Piece.Beats.Equal(want) || c.KeepsUp() != own {
+					t.Errorf("R = %v, L = %v, %d into −%d: %v beats, keeps up %v, want %v, %v", r, l, n1, m, c.Piece.Beats, c.KeepsUp(), want, own)
 				}
 			}
 		}
@@ -68,7 +68,7 @@ func TestExtensionFirst(t *testing.T) {
 		cs := after(lane(0.6, 90, 90, engine.Stroke(circle(0.6), frac.Int(1), frac.Int(test.n1), frac.New(1, 2), frac.Int(2))))
 		c := firstOf(cs, follow.TurnsBack)
 		if c == nil || !c.Figure.Ratio.Equal(frac.Int(test.ratio)) || !c.Figure.Petals.Equal(frac.Int(test.petals)) ||
-			c.Join.Verdict != seam.Smooth || !c.KeepsUp || !c.SamePath || c.Figure.Spin != naming.SpinAnti {
+			c.Join.Verdict != seam.Smooth || !c.KeepsUp() || !c.SamePath || c.Figure.Spin != naming.SpinAnti {
 			t.Errorf("after ratio %d: first turning back = %+v, want ratio %d, smooth at its rate", test.n1, c, test.ratio)
 		}
 	}
@@ -126,7 +126,7 @@ func TestIsolation(t *testing.T) {
 			if c == nil {
 				continue // crowded out by plainer ones
 			}
-			if c.Join.Verdict != seam.Smooth || !c.Piece.Beats.Equal(frac.Int(4).Mul(slower)) || c.KeepsUp {
+			if c.Join.Verdict != seam.Smooth || !c.Piece.Beats.Equal(frac.Int(4).Mul(slower)) || c.KeepsUp() {
 				t.Errorf("R = %v, L = %v, −%d: %v beats, %+v, want smooth in %v", r, l, m, c.Piece.Beats, c.Join, frac.Int(4).Mul(slower))
 			}
 		}

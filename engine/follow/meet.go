@@ -58,6 +58,9 @@ type Way struct {
 type Meetings struct {
 	Relation Relation
 	At       []Meeting // in order of A's arm angle; MostMeetings at most
+	// Stretch: two strokes in one line, on which the props are carried alike,
+	// meet all along what they share; At has its ends.
+	Stretch bool
 	// Turn is what B's prop would have to be turned by, at the least, so that
 	// patterns that pass meet, and Then how they would.
 	Turn engine.Degrees
@@ -90,7 +93,7 @@ func between(a, b *engine.Leg, tempo float64, rigid bool) Meetings {
 	}
 	f := &finder{a: ca, b: cb, tempo: tempo, rigid: rigid, least: math.Inf(1)}
 	f.find()
-	m := Meetings{Relation: Meet, At: f.sorted()}
+	m := Meetings{Relation: Meet, At: f.sorted(), Stretch: f.stretch && len(f.at) > 0}
 	switch {
 	case f.one:
 		m = Meetings{Relation: One}
@@ -188,12 +191,13 @@ func unsigned(rad float64) engine.Degrees {
 
 // finder collects meetings.
 type finder struct {
-	a, b  curve
-	tempo float64
-	rigid bool
-	one   bool
-	at    []Meeting
-	least float64 // the least turn of b's prop (radians) that makes a meeting
+	a, b    curve
+	tempo   float64
+	rigid   bool
+	one     bool
+	at      []Meeting
+	stretch bool    // what is found is the ends of a stretch
+	least   float64 // the least turn of b's prop (radians) that makes a meeting
 }
 
 // samePropAt (radians) is how far two prop angles may be apart and still be one.
@@ -259,7 +263,7 @@ func (f *finder) along(s int64, c float64) {
 		if math.Abs(off) <= samePropAt {
 			f.one = true
 		}
-		f.offer(-off)
+		f.offer(-off, q)
 		return
 	}
 	n := max(k, -k)
@@ -273,7 +277,7 @@ func (f *finder) along(s int64, c float64) {
 // at another.
 func (f *finder) ask(armA, armB float64) {
 	a, b := &f.a, &f.b
-	first, q, step := a.prop(armA), a.q, b.q
+	first, q := a.prop(armA), a.q
 	if a.still {
 		first = a.phase
 	}
@@ -283,22 +287,21 @@ func (f *finder) ask(armA, armB float64) {
 	}
 	switch {
 	case a.any: // b's angles are the ones
-		first, q = other, b.q
-		f.meetings(first, q, armA, armB)
+		f.meetings(other, b.q, armA, armB)
 		return
 	case b.any:
 		f.meetings(first, q, armA, armB)
 		return
 	}
-	whole := lcm(q, step)
-	off := math.Remainder((other-first)*float64(whole), turn) / float64(whole)
+	common := lcm(q, b.q)
+	off := math.Remainder((other-first)*float64(common), turn) / float64(common)
 	if math.Abs(off) > samePropAt {
-		f.offer(-off)
+		f.offer(-off, common)
 		return
 	}
 	for k := range q {
 		prop := first + float64(turn*float64(k))/float64(q)
-		if math.Abs(math.Remainder((prop-other)*float64(step), turn)) <= samePropAt*float64(2*step) {
+		if math.Abs(math.Remainder((prop-other)*float64(b.q), turn)) <= samePropAt*float64(2*b.q) {
 			f.take(prop, armA, armB)
 		}
 	}
@@ -311,9 +314,16 @@ func (f *finder) meetings(first float64, q int64, armA, armB float64) {
 	}
 }
 
-// offer notes a turn of b's prop that would make a meeting.
-func (f *finder) offer(by float64) {
-	const tie = 1e-9 // of two turns that are alike the one anticlockwise is told
+// offer notes that a turn of b's prop by the given angle (radians) makes a
+// meeting, and so does one by a whole multiple of a turn/q more or less. Of two
+// that are alike the one anticlockwise is told.
+func (f *finder) offer(by float64, q int64) {
+	const tie = 1e-9
+	period := turn / float64(q)
+	by = math.Remainder(by, period)
+	if by < tie-float64(period/2) {
+		by += period
+	}
 	if math.Abs(by) < math.Abs(f.least)-tie || math.Abs(by) < math.Abs(f.least)+tie && by > f.least {
 		f.least = by
 	}

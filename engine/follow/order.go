@@ -66,7 +66,7 @@ func compare(a, b *try) int {
 		cmp.Compare(b.join.Verdict, a.join.Verdict),
 		cmp.Compare(jumpSteps(a.join), jumpSteps(b.join)),
 		first(a.kind == Again, b.kind == Again),
-		first(a.keepsUp, b.keepsUp),
+		first(a.pace == 1, b.pace == 1),
 		first(a.same, b.same),
 		cmp.Compare(a.size(), b.size()),
 		cmp.Compare(a.move, b.move),

@@ -33,7 +33,7 @@ func sizes(p engine.Pattern, t *engine.Track, i int) []float64 {
 	own := t.Lane.Pieces
 	of(own[i].Path)
 	add(t.Lane.Tether)
-	add(t.Lane.Tether / 2)
+	add(float64(t.Lane.Tether / 2))
 	for k := range own {
 		of(own[(i+1+k)%len(own)].Path)
 	}

@@ -11,10 +11,10 @@ import (
 
 // try is a movement with a prop speed and a rate.
 type try struct {
-	move     int // index of the movement
-	speed    int // turns of the prop for each turn of the arm, signed in itself
-	keepsUp  bool
-	same     bool // on the path of the piece before
+	move     int     // index of the movement
+	speed    int     // turns of the prop for each turn of the arm, signed in itself
+	pace     float64 // the rate to the steady one
+	same     bool    // on the path of the piece before
 	straight bool
 	kind     Kind
 	leg      engine.Leg
@@ -67,11 +67,12 @@ func (a *ask) try(move, speed int) (try, bool) {
 	better, has := a.smoothBeats(&a.moves[move], speed, steady)
 	if has {
 		if y, ok := a.at(move, speed, better); ok && y.join.Verdict == seam.Smooth {
+			y.pace = steady.Float() / better.Float()
 			return y, true
 		}
 	}
 	y, ok := a.at(move, speed, steady)
-	y.keepsUp = true
+	y.pace = 1
 	return y, ok
 }
 

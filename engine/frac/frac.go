@@ -118,7 +118,7 @@ func (f Frac) Sign() int { return f.rat().Sign() }
 func (f Frac) IsZero() bool { return f.Sign() == 0 }
 
 // IsOne reports whether f = 1.
-func (f Frac) IsOne() bool { return f.IsInt() && f.r != nil && f.r.Num().BitLen() == 1 && f.Sign() > 0 }
+func (f Frac) IsOne() bool { return f.IsInt() && f.Sign() > 0 && f.rat().Num().BitLen() == 1 }
 
 // IsInt reports whether f is whole.
 func (f Frac) IsInt() bool { return f.rat().IsInt() }

@@ -12,6 +12,7 @@ type Table struct {
 	Dials   Dials
 	View    View
 	Strip   Strip
+	Follow  Follow
 	Stage   Stage
 	Tryout  Tryout
 	Page    Page
@@ -31,6 +32,7 @@ var English = Table{
 	Dials:   englishDials,
 	View:    englishView,
 	Strip:   englishStrip,
+	Follow:  englishFollow,
 	Stage:   englishStage,
 	Tryout:  englishTryout,
 	Page:    englishPage,
