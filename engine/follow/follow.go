@@ -72,7 +72,9 @@ func (c *Candidate) KeepsUp() bool { return c.Pace == 1 }
 // first, then by its jump across the tether, then by plainness; no two are one
 // slice, and each kind has its share of at most Most. Each begins at the rate
 // that makes the join smooth, where there is one that is not far off; else the
-// arm keeps up the rate it has. It panics if there is no piece i.
+// arm keeps up the rate it has. The arm goes to where the next piece begins, if
+// that is fixed and on the path, else half a turn, or a quarter from a stroke's
+// middle. It panics if there is no piece i.
 func After(p engine.Pattern, t *engine.Track, i int) []Candidate {
 	a := newAsk(p, t, i)
 	tries := a.tries()

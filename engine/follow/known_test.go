@@ -53,7 +53,13 @@ func TestTurningBack(t *testing.T) {
 					continue
 				}
 				own := frac.Int(n1).Add(frac.Int(2).Mul(r).Div(l)).Equal(frac.Int(m))
-				if want := frac.Int(4).Mul(slower); !c.Piece.Beats.Equal(want) || c.KeepsUp() != own {
+				want := frac.Int(4).Mul(slower)
+				exact := c.Piece.Beats.Equal(want)
+				if want.Den().Int64() > 12 { // beyond counting: simpler, and by half the tolerance still smooth
+					comes := (r.Float() + float64(n1)*l.Float()) * math.Pi / 2
+					exact = near(c.Piece.Beats.Float()/want.Float(), 1, 0.5*0.05/comes) && c.Piece.Beats.Den().Cmp(want.Den()) <= 0
+				}
+				if !exact || c.KeepsUp() != own {
 					t.Errorf("R = %v, L = %v, %d into −%d: %v beats, keeps up %v, want %v, %v", r, l, n1, m, c.Piece.Beats, c.KeepsUp(), want, own)
 				}
 			}

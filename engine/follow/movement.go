@@ -111,7 +111,7 @@ func bendOf(g *engine.Leg) int {
 }
 
 func (m *mover) samePath(sense int) {
-	m.add(movement{path: m.before.Piece.Path, sense: sense, same: true}, engine.ToDegrees(m.state.Arm), true)
+	m.add(movement{path: m.before.Piece.Path, sense: sense, same: true}, engine.ToDegrees(m.state.Arm), half, true)
 }
 
 // circle adds the circle of radius r whose centre lies from here in the
@@ -119,7 +119,7 @@ func (m *mover) samePath(sense int) {
 func (m *mover) circle(inward complex128, r float64, senses ...int) {
 	path := engine.CirclePath(m.place(inward, r), r)
 	for _, sense := range senses {
-		m.add(movement{path: path, sense: sense}, toDegrees(-inward), false)
+		m.add(movement{path: path, sense: sense}, toDegrees(-inward), half, false)
 	}
 }
 
@@ -128,12 +128,12 @@ func (m *mover) circle(inward complex128, r float64, senses ...int) {
 func (m *mover) stroke(along complex128, r float64) {
 	for _, d := range []complex128{along, -along} {
 		end := toDegrees(-d)
-		m.add(movement{path: engine.LinePath(m.place(d, r), r, end), sense: m.arm}, end, false)
+		m.add(movement{path: engine.LinePath(m.place(d, r), r, end), sense: m.arm}, end, half, false)
 	}
 	for _, d := range []complex128{along, -along} {
 		tilt := toDegrees(d)
-		m.add(movement{path: engine.LinePath(m.place(0, r), r, tilt), sense: m.arm, sweep: quarter},
-			tilt-engine.Degrees(90*m.arm), false)
+		m.add(movement{path: engine.LinePath(m.place(0, r), r, tilt), sense: m.arm},
+			tilt-engine.Degrees(90*m.arm), quarter, false)
 	}
 }
 
@@ -154,14 +154,14 @@ var (
 
 // add takes a movement in, unless the hand moves so in one that is there. It
 // begins at the arm angle begins, by the number that carries on if there is no
-// difference.
-func (m *mover) add(v movement, begins engine.Degrees, carries bool) {
+// difference, and goes as far as is usual where the next piece does not say.
+func (m *mover) add(v movement, begins engine.Degrees, usual frac.Frac, carries bool) {
 	if c := v.path.Centre; max(math.Abs(real(c)), math.Abs(imag(c))) > reachable || cmplx.Abs(c) > reachable {
 		return
 	}
 	arm := m.state.Arm
 	size := max(v.path.A, v.path.B)
-	if off := math.Remainder(begins.Radians()-arm, 2*math.Pi); !carries && math.Abs(off)*size > sameArm {
+	if off := math.Remainder(begins.Radians()-arm, turn); !carries && math.Abs(off)*size > sameArm {
 		v.armAt = engine.Some(begins.Wrap().Tidy())
 		arm = v.armAt.At.Radians()
 	}
@@ -178,9 +178,7 @@ func (m *mover) add(v movement, begins engine.Degrees, carries bool) {
 			return
 		}
 	}
-	if v.sweep.IsZero() {
-		v.sweep = m.sweep(&v)
-	}
+	v.sweep = m.sweep(&v, usual)
 	p := engine.Stroke(v.path, whole(v.sense), whole(v.sense), v.sweep, whole(1))
 	p.Law = m.law()
 	v.leg = engine.NewLeg(p, m.track.Lane, arm, m.state.Prop)
@@ -200,33 +198,29 @@ func (v *movement) alike(w *movement) bool {
 }
 
 // sweep returns how far the arm should go: to where the next piece begins, if
-// that is fixed and the path leads there, else half a turn.
-func (m *mover) sweep(v *movement) frac.Frac {
+// that is fixed and the path leads there, else as far as otherwise.
+func (m *mover) sweep(v *movement, otherwise frac.Frac) frac.Frac {
 	next, nextRound := m.next()
 	if !nextRound && !next.Piece.ArmAt.Set {
-		return half
+		return otherwise
 	}
-	path, want := v.leg.Path(), next.Point(0).Hand
-	spoke := want - path.Centre
-	var turns float64
-	switch {
-	case path.IsRound():
-		turns = (cmplx.Phase(spoke) - v.leg.Arm0) * float64(v.sense) / (2 * math.Pi)
-	case path.IsLine() && !v.same: // begins at its + end
-		out := engine.Product(spoke, cmplx.Rect(1, -path.Tilt.Radians()))
-		turns = math.Acos(min(max(real(out)/path.A, -1), 1)) / (2 * math.Pi)
-	default:
-		return half
+	want := next.Point(0).Hand
+	least, found := whole(2), false
+	for _, arm := range armsAt(v.leg.Path(), want) {
+		turns := (arm - v.leg.Arm0) * float64(v.sense) / turn
+		turns -= math.Floor(turns)
+		if turns < 0.5/sweepDen || turns > 1-0.5/sweepDen {
+			turns = 1
+		}
+		f := frac.Near(turns, sweepNear, sweepDen)
+		if cmplx.Abs(v.leg.Point(f.Float()).Hand-want) < sameArm && f.Less(least) {
+			least, found = f, true
+		}
 	}
-	turns -= math.Floor(turns)
-	if turns < 1./sweepDen/2 || turns > 1-1./sweepDen/2 {
-		turns = 1
+	if !found {
+		return otherwise
 	}
-	f := frac.Near(turns, sweepNear, sweepDen)
-	if cmplx.Abs(v.leg.Point(f.Float()).Hand-want) >= sameArm {
-		return half
-	}
-	return f
+	return least
 }
 
 // look finds out how the rest of the round would run after the movement: what

@@ -27,12 +27,11 @@ const (
 	// small excess keeps 16 itself in, however it is rounded.
 	farOff = 16 + 1e-9
 	// beatsNear (share of the beats) and countable: beats that are a fraction
-	// with this denominator at most are taken exactly, finer ones are for
-	// machines.
+	// with this denominator at most are taken exactly.
 	beatsNear = 1e-9
-	countable = engine.CutGrid
-	// ofKink is the share of the kink's tolerance that may be given away for
-	// beats that can be counted.
+	countable = 12
+	// ofKink is the share of the kink's tolerance that is given away for the
+	// simplest beats where the exact ones cannot be counted.
 	ofKink = 0.5
 	// manyBeats: a file holds no longer stroke.
 	manyBeats = 10_000
