@@ -63,8 +63,8 @@ func TestMeetOnOneCircle(t *testing.T) {
 	}
 }
 
-// TestMeetingsHaveSeams: extension and antispin −3 with R = L, at a tip: smooth
-// when the hand turns back, of the prop's sense, both ways; 2Rω·… apart else.
+// TestMeetingsHaveSeams: extension and antispin −3 with R = L, at a tip: a prop
+// that keeps its sense has the hand turn back, smooth both ways.
 func TestMeetingsHaveSeams(t *testing.T) {
 	m := between(leg(0.6, circle(0.6), "1", 0, 0), leg(0.6, circle(0.6), "-3", 0, 0))
 	for _, at := range m.At {
@@ -119,6 +119,47 @@ func TestMeetElsewhere(t *testing.T) {
 	swing.Swing = 40
 	if m := between(&engine.NewTrack(lane(0.6, 0, 0, swing)).Legs[0], point); m.Relation != follow.Unclear {
 		t.Errorf("a pendulum: relation %d, want unclear", m.Relation)
+	}
+}
+
+// TestWaysAreSeams: each way of changing over is the seam of a lane that does
+// so: the first pattern up to the meeting, the second placed there.
+func TestWaysAreSeams(t *testing.T) {
+	r := couple{newRand(t)}
+	ways := 0
+	for range 60 {
+		a, b := r.legs()
+		if !r.meetsHere(a, b) {
+			continue
+		}
+		for _, at := range between(a, b).At {
+			for _, w := range at.Ways {
+				from, to, onFrom, onTo := a.Piece, b.Piece, at.A, at.B
+				backFrom, backTo := w.BackA, w.BackB
+				if w.FromB {
+					from, to, onFrom, onTo = to, from, onTo, onFrom
+					backFrom, backTo = backTo, backFrom
+				}
+				if backFrom {
+					from.Arm, from.Prop = from.Arm.Neg(), from.Prop.Neg()
+				}
+				if backTo {
+					to.Arm, to.Prop = to.Arm.Neg(), to.Prop.Neg()
+				}
+				turned := func(speed frac.Frac) engine.Degrees { return engine.Degrees(360 * speed.Mul(from.Cycles).Float()) }
+				from.ArmAt, from.PropAt = engine.Some(onFrom.Arm-turned(from.Arm)), engine.Some(at.Prop-turned(from.Prop))
+				to.ArmAt, to.PropAt = engine.Some(onTo.Arm), engine.Some(at.Prop)
+				want := seam.Of(engine.NewTrack(lane(0.6, 0, 0, from, to)), 60, false)[0]
+				if want.Verdict <= seam.Stop || want.Verdict != w.Seam.Verdict || want.HandTurnsBack != w.Seam.HandTurnsBack ||
+					!near(want.JumpAcross, w.Seam.JumpAcross, 1e-6) || !near(want.JumpAlong, w.Seam.JumpAlong, 1e-6) {
+					t.Fatalf("way %+v, in a lane %+v; from %+v into %+v", w, want, from, to)
+				}
+				ways++
+			}
+		}
+	}
+	if ways < 100 {
+		t.Errorf("only %d ways looked at", ways)
 	}
 }
 
