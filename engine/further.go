@@ -11,11 +11,11 @@ import "math"
 // tether alike, the third and fourth derivative in θ are minus the first and
 // second.
 func (t *Track) Further(round, piece int, u float64) (st State, third, fourth complex128) {
-	return t.Legs[piece].further(u, t.turnedBy(round))
+	return t.Legs[piece].further(u, t.TurnedBy(round))
 }
 
 func (g *Leg) further(u, turned float64) (st State, third, fourth complex128) {
-	st = g.state(u, turned)
+	st = g.StateAfter(u, turned)
 	perBeat := g.kept / g.Span // stroke shares a beat
 	s := g.from + float64(g.kept*u)
 	_, _, f2 := g.Piece.Law.Share(s)

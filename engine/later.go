@@ -51,7 +51,7 @@ func (l Lane) Later(b frac.Frac) Lane {
 }
 
 // startAngle returns an angle in radians as a person would write it.
-func startAngle(rad float64) Degrees { return ToDegrees(math.Remainder(rad, turn)).tidy() }
+func startAngle(rad float64) Degrees { return ToDegrees(math.Remainder(rad, turn)).Tidy() }
 
 // sameAngle reports whether two angles in radians are one within TolPropGap.
 func sameAngle(a, b float64) bool {

@@ -53,13 +53,23 @@ func Stroke(path Path, arm, prop, cycles, beats frac.Frac) Piece {
 }
 
 // Kept returns the share of the stroke that is kept, To − From.
-func (p Piece) Kept() frac.Frac { return p.To.Sub(p.From) }
+func (p Piece) Kept() frac.Frac {
+	if p.From.IsZero() {
+		return p.To
+	}
+	return p.To.Sub(p.From)
+}
 
 // Length returns the kept time in beats.
-func (p Piece) Length() frac.Frac { return p.Beats.Mul(p.Kept()) }
+func (p Piece) Length() frac.Frac {
+	if p.IsWhole() {
+		return p.Beats
+	}
+	return p.Beats.Mul(p.Kept())
+}
 
 // IsWhole reports whether the whole stroke is kept.
-func (p Piece) IsWhole() bool { return p.From.IsZero() && p.To.Equal(frac.Int(1)) }
+func (p Piece) IsWhole() bool { return p.From.IsZero() && p.To.IsOne() }
 
 // Steady reports whether arm and prop both turn at one rate throughout.
 func (p Piece) Steady() bool { return p.Law == Even && p.Swing == 0 }

@@ -2,7 +2,6 @@ package engine
 
 import (
 	"math"
-	"math/big"
 	"sort"
 
 	"whorlbench/engine/frac"
@@ -42,13 +41,12 @@ type Leg struct {
 // Track is a lane made ready: evaluating it is cheap and allocates nothing.
 // It does not change when the lane it was made from does.
 type Track struct {
-	Lane     Lane
-	Legs     []Leg
-	Beats    float64 // one round
-	Pinned   bool
-	PerRound frac.Frac // prop turns a round; 0 when pinned
-	starts   []frac.Frac
-	num, den int64 // PerRound modulo 1 as num/den where both are small, else 0/0
+	Lane   Lane
+	Legs   []Leg
+	Beats  float64 // one round
+	Pinned bool
+	Carry
+	starts []frac.Frac
 }
 
 // angle is a sum kept in the three currencies that angles come in, so that
@@ -76,12 +74,9 @@ func NewTrack(lane Lane) *Track {
 			prop = angle{deg: p.PropAt.At}
 		}
 		g := &t.Legs[i]
-		*g = newLeg(p, lane)
+		*g = NewLeg(p, lane, arm.radians(), prop.radians())
 		g.Start = t.starts[i].Float()
-		g.Arm0 = arm.radians()
-		g.Prop0 = prop.radians()
 		if p.Swing != 0 {
-			g.Prop0 = g.swingAt(g.from)
 			prop = angle{rad: g.swingAt(p.To.Float())}
 		} else {
 			prop.turns = prop.turns.Add(p.PropTurns())
@@ -95,17 +90,18 @@ func NewTrack(lane Lane) *Track {
 		}
 	}
 	t.Beats = t.starts[len(lane.Pieces)].Float()
-	if !t.Pinned {
-		t.PerRound = turned
+	if t.Pinned {
+		turned = frac.Frac{}
 	}
-	if part := t.PerRound.Mod1(); part.Den().BitLen() < 32 {
-		t.num, t.den = part.Num().Int64(), part.Den().Int64()
-	}
+	t.Carry = NewCarry(turned)
 	return t
 }
 
-func newLeg(p Piece, lane Lane) Leg {
-	g := Leg{Piece: p, path: p.Path, tether: lane.Tether}
+// NewLeg makes a piece of the lane ready by itself, beginning its kept part at
+// the given arm and prop angles (radians) and at beat 0 of the round. A
+// pendulum has its own prop angle.
+func NewLeg(p Piece, lane Lane, arm, prop float64) Leg {
+	g := Leg{Piece: p, Arm0: arm, Prop0: prop, path: p.Path, tether: lane.Tether}
 	g.path.Centre += lane.Centre
 	g.sinT, g.cosT = math.Sincos(p.Path.Tilt.Radians())
 	g.Span = p.Length().Float()
@@ -118,6 +114,9 @@ func newLeg(p Piece, lane Lane) Leg {
 		g.swing = -g.swing
 	}
 	g.turns = p.Arm.Abs().Add(p.Prop.Abs()).Mul(p.Cycles).Mul(p.Kept()).Float()
+	if g.swing != 0 {
+		g.Prop0 = g.swingAt(g.from)
+	}
 	return g
 }
 
@@ -194,9 +193,11 @@ func (g *Leg) slope(arm float64) complex128 {
 // round 0: the limit from inside the piece at both ends. Rates are in closed
 // form: with θ = α − δ, dh/dα = e^{iδ}(−A sin θ + iB cos θ) and
 // d²h/dα² = −(h − c); the head adds L e^{iψ}.
-func (g *Leg) State(u float64) State { return g.state(u, 0) }
+func (g *Leg) State(u float64) State { return g.StateAfter(u, 0) }
 
-func (g *Leg) state(u, turned float64) State {
+// StateAfter returns what State does, in a round before which the prop has
+// turned on by turned radians.
+func (g *Leg) StateAfter(u, turned float64) State {
 	arm, prop := g.angles(u)
 	st := State{Arm: arm, Prop: prop + turned}
 	s := g.from + float64(g.kept*u)
@@ -264,26 +265,10 @@ func (g *Leg) shareAt(local float64) float64 {
 	return min(max((local-g.Start)/g.Span, 0), 1)
 }
 
-// turnedBy returns how far the prop has turned (radians, reduced by whole
-// turns) by the beginning of a round, beyond the start of round 0.
-func (t *Track) turnedBy(round int) float64 {
-	if round == 0 {
-		return 0
-	}
-	if t.den > 0 { // the same without big numbers, which allocate
-		k := int64(round) % t.den * t.num % t.den
-		if k < 0 {
-			k += t.den
-		}
-		return float64(k) / float64(t.den) * turn
-	}
-	return t.PerRound.Mul(frac.Int(int64(round))).Mod1().Float() * turn
-}
-
 // At returns the state at a beat.
 func (t *Track) At(beat float64) State {
 	r, i, u := t.Locate(beat)
-	return t.Legs[i].state(u, t.turnedBy(r))
+	return t.Legs[i].StateAfter(u, t.TurnedBy(r))
 }
 
 // AtExact returns the state at an exact beat, however far from the start, and
@@ -296,12 +281,12 @@ func (t *Track) AtExact(beat frac.Frac) State {
 	i := sort.Search(len(t.Legs), func(k int) bool { return local.Less(t.starts[k]) }) - 1
 	u := local.Sub(t.starts[i]).Div(t.Legs[i].Piece.Length())
 	turned := t.PerRound.Mul(round).Mod1().Float() * turn
-	return t.Legs[i].state(u.Float(), turned)
+	return t.Legs[i].StateAfter(u.Float(), turned)
 }
 
 // AtPiece returns the state at the share u of a piece in a round.
 func (t *Track) AtPiece(round, piece int, u float64) State {
-	return t.Legs[piece].state(u, t.turnedBy(round))
+	return t.Legs[piece].StateAfter(u, t.TurnedBy(round))
 }
 
 // stay is a leg in a round with the beats that surely belong to it, so that
@@ -316,7 +301,7 @@ type stay struct {
 func (t *Track) stayAt(beat float64) stay {
 	r, i, _ := t.Locate(beat)
 	g := &t.Legs[i]
-	s := stay{leg: g, turned: t.turnedBy(r), base: float64(float64(r) * t.Beats)}
+	s := stay{leg: g, turned: t.TurnedBy(r), base: float64(float64(r) * t.Beats)}
 	s.from = s.base + g.Start
 	s.to = s.from + g.Span
 	s.to -= 2 * t.dust(s.to) // beats nearer to the seam are looked up
@@ -338,54 +323,7 @@ func (t *Track) Sample(dst []Point, from, step float64) {
 	}
 }
 
-// Closing says when a lane's movement comes back to its start.
-type Closing struct {
-	// Rounds is the least number of rounds after which hand and prop are
-	// back, 0 if they never are. It is big as a prop speed may have any
-	// denominator.
-	Rounds *big.Int
-	// Beats is the time of that many rounds, 0 if never.
-	Beats frac.Frac
-	// HandGap is how far (m) the hand ends a round from where it began it.
-	HandGap float64
-}
-
-// Closes reports whether the lane ever closes.
-func (c Closing) Closes() bool { return c.Rounds.Sign() > 0 }
-
-// Closing finds the least number of rounds in which the prop turns a whole
-// number of turns; a lane whose hand does not come back never closes.
-func (t *Track) Closing() Closing {
-	first, last := &t.Legs[0], &t.Legs[len(t.Legs)-1]
-	a, b := first.Point(0).Hand, last.Point(1).Hand
-	gap := math.Hypot(real(b-a), imag(b-a))
-	c := Closing{Rounds: new(big.Int), HandGap: gap}
-	if gap >= TolGap {
-		return c
-	}
-	c.Rounds = t.PerRound.Den()
-	c.Beats = t.starts[len(t.starts)-1].Mul(frac.FromBig(c.Rounds))
-	return c
-}
-
-// ClosingTime returns the least time in beats after which all tracks are back
-// at their start together; ok is false if one never closes.
-func ClosingTime(tracks ...*Track) (beats frac.Frac, ok bool) {
-	for i, t := range tracks {
-		c := t.Closing()
-		if !c.Closes() {
-			return frac.Frac{}, false
-		}
-		if i == 0 {
-			beats = c.Beats
-			continue
-		}
-		beats = frac.LCM(beats, c.Beats)
-	}
-	return beats, len(tracks) > 0
-}
-
 // PointAt returns hand and head at the share u of a piece in a round.
 func (t *Track) PointAt(round, piece int, u float64) Point {
-	return t.Legs[piece].point(u, t.turnedBy(round))
+	return t.Legs[piece].point(u, t.TurnedBy(round))
 }

@@ -16,8 +16,8 @@ func ToDegrees(rad float64) Degrees { return Degrees(rad * (180 / math.Pi)) }
 // wrote: 180 − (180 − 0.1) = 0.1. At 2 m it moves nothing by more than 1e-11 m.
 const degreeDust = 1e-10
 
-// tidy rounds to whole multiples of degreeDust and turns −0 into 0.
-func (d Degrees) tidy() Degrees {
+// Tidy rounds to whole multiples of 1e-10° and turns −0 into 0.
+func (d Degrees) Tidy() Degrees {
 	return Degrees(math.Round(float64(d)/degreeDust)/(1/degreeDust)) + 0
 }
 

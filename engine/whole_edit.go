@@ -50,7 +50,7 @@ func (l Lane) mirror() Lane {
 	}
 	l.Centre = complex(negate(real(l.Centre)), imag(l.Centre))
 	l = l.mapAngles(
-		func(d Degrees) Degrees { return (180 - d).tidy() },
+		func(d Degrees) Degrees { return (180 - d).Tidy() },
 		func(h Path) Path {
 			h.Centre = complex(negate(real(h.Centre)), imag(h.Centre))
 			h.Tilt = Degrees(negate(float64(h.Tilt))) // the tilt counts modulo 180°
@@ -74,13 +74,13 @@ func (p Pattern) Turn(d Degrees) Pattern {
 	spin := cmplx.Rect(1, d.Radians())
 	p.Lanes = slices.Clone(p.Lanes)
 	for i, l := range p.Lanes {
-		l.Centre = tidyPlace(Product(l.Centre, spin))
+		l.Centre = TidyPlace(Product(l.Centre, spin))
 		p.Lanes[i] = l.mapAngles(
-			func(a Degrees) Degrees { return (a + d).tidy() },
+			func(a Degrees) Degrees { return (a + d).Tidy() },
 			func(h Path) Path {
-				h.Centre = tidyPlace(Product(h.Centre, spin))
+				h.Centre = TidyPlace(Product(h.Centre, spin))
 				if h.A != h.B { // the tilt of a circle or a point shows nowhere
-					h.Tilt = (h.Tilt + d).tidy()
+					h.Tilt = (h.Tilt + d).Tidy()
 				}
 				return h
 			})
@@ -110,9 +110,9 @@ func (p Pattern) Scale(k float64) Pattern {
 // placeDust (m) plays degreeDust's part for places.
 const placeDust = 1e-12
 
-// tidyPlace divides by 1/placeDust rather than multiply by placeDust, as only
+// TidyPlace rounds a place to whole multiples of 1e-12 m. It divides by 1/placeDust rather than multiply by placeDust, as only
 // the quotient of two whole numbers is the decimal that a person would write.
-func tidyPlace(z complex128) complex128 {
+func TidyPlace(z complex128) complex128 {
 	tidy := func(x float64) float64 { return math.Round(x/placeDust)/(1/placeDust) + 0 }
 	return complex(tidy(real(z)), tidy(imag(z)))
 }

@@ -117,6 +117,9 @@ func (f Frac) Sign() int { return f.rat().Sign() }
 // IsZero reports whether f = 0.
 func (f Frac) IsZero() bool { return f.Sign() == 0 }
 
+// IsOne reports whether f = 1.
+func (f Frac) IsOne() bool { return f.IsInt() && f.Sign() > 0 && f.rat().Num().BitLen() == 1 }
+
 // IsInt reports whether f is whole.
 func (f Frac) IsInt() bool { return f.rat().IsInt() }
 
@@ -128,6 +131,11 @@ func (f Frac) Den() *big.Int { return new(big.Int).Set(f.rat().Denom()) }
 
 // Float returns the nearest float64.
 func (f Frac) Float() float64 {
+	num, den := f.rat().Num(), f.rat().Denom()
+	if num.BitLen() <= 53 && den.BitLen() <= 53 {
+		// Both are floats exactly, and a quotient of floats is the nearest one.
+		return float64(num.Int64()) / float64(den.Int64())
+	}
 	x, _ := f.rat().Float64()
 	return x
 }

@@ -115,6 +115,35 @@ func TestOneNumber(t *testing.T) {
 	}
 }
 
+func TestIsOne(t *testing.T) {
+	for _, test := range []struct {
+		f    string
+		want bool
+	}{{"1", true}, {"3/3", true}, {"1.0", true}, {"0", false}, {"-1", false}, {"2", false}, {"1/2", false}, {"3/2", false}} {
+		if got := mustParse(t, test.f).IsOne(); got != test.want {
+			t.Errorf("%s.IsOne() = %v, want %v", test.f, got, test.want)
+		}
+	}
+	if new(frac.Frac).IsOne() {
+		t.Error("the zero value is one")
+	}
+}
+
+// TestFloatIsNearest: for short numerators and denominators too, the float is
+// the one that package math/big gives.
+func TestFloatIsNearest(t *testing.T) {
+	for num := int64(-40); num <= 40; num++ {
+		for _, den := range []int64{1, 2, 3, 7, 49, 97, 1e6, 1<<53 - 1, 1 << 53, 1<<53 + 1, 1<<62 + 1} {
+			for _, k := range []int64{1, 1 << 40, 1 << 50} {
+				want, _ := big.NewRat(num*k, den).Float64()
+				if got := frac.New(num*k, den).Float(); got != want {
+					t.Errorf("%d/%d = %v, want %v", num*k, den, got, want)
+				}
+			}
+		}
+	}
+}
+
 func TestRound(t *testing.T) {
 	for _, test := range []struct{ f, step, want string }{
 		{"0.5", "1", "1"}, // halves upward

@@ -59,56 +59,64 @@ const (
 // order. A rigid prop may stop and turn back.
 func Of(t *engine.Track, tempo float64, rigid bool) []Seam {
 	seams := make([]Seam, len(t.Legs))
-	rounds := Rounds(t)
 	for i := range seams {
-		seams[i] = judge(t, i, rounds, tempo/60, rigid)
+		seams[i] = At(t, i, tempo, rigid)
 	}
 	return seams
 }
 
 // At judges the one seam after piece i, as Of does.
 func At(t *engine.Track, i int, tempo float64, rigid bool) Seam {
-	return judge(t, i, Rounds(t), tempo/60, rigid)
+	s := joinAt(t, i).Judge(tempo, rigid)
+	s.After = i
+	return s
 }
 
 // Sides returns the states on the two sides of the seam after piece i, where
 // "before" lies in the round given.
 func Sides(t *engine.Track, i, round int) (before, after engine.State) {
-	next := (i + 1) % len(t.Legs)
-	then := round
-	if next == 0 {
-		then++
-	}
-	return t.AtPiece(round, i, 1), t.AtPiece(then, next, 0)
+	return joinAt(t, i).sides(round)
 }
 
-// Rounds returns how many rounds are looked at: the closing rounds, MostRounds
-// at most; a lane that never closes shows MostRounds different ones unless it
-// is pinned.
-func Rounds(t *engine.Track) int {
-	if t.Pinned {
-		return 1
-	}
-	c := t.Closing()
-	if !c.Closes() || !c.Rounds.IsInt64() {
-		return MostRounds
-	}
-	return int(min(c.Rounds.Int64(), MostRounds))
+func joinAt(t *engine.Track, i int) Join {
+	next := (i + 1) % len(t.Legs)
+	return Join{Before: &t.Legs[i], After: &t.Legs[next], NextRound: next == 0, Carry: t.Carry}
 }
 
-func judge(t *engine.Track, i, rounds int, beatsPerSecond float64, rigid bool) Seam {
-	next := (i + 1) % len(t.Legs)
-	a, b := &t.Legs[i], &t.Legs[next]
-	s := Seam{After: i}
+// Rounds returns how many rounds are looked at: those after which the prop's
+// angles repeat, MostRounds at most.
+func Rounds(t *engine.Track) int { return t.Carry.Rounds(MostRounds) }
+
+// Join is one seam of a lane by itself: two legs, each where round 0 has it.
+type Join struct {
+	Before, After *engine.Leg
+	NextRound     bool         // After begins the round after the one that Before ends
+	Carry         engine.Carry // how the lane's prop goes on from round to round
+}
+
+// Judge judges the seam at a tempo in beats a minute; Seam.After is left 0. A
+// rigid prop may stop and turn back.
+func (j Join) Judge(tempo float64, rigid bool) Seam {
+	a, b := j.Before, j.After
+	var s Seam
 	s.turn(a, b)
 	s.ArmReverses = opposed(a.Piece.Arm.Sign(), b.Piece.Arm.Sign()) && closedCurve(a) && closedCurve(b)
 	s.PropReverses = opposed(a.Piece.Prop.Sign(), b.Piece.Prop.Sign())
-	for r := range rounds {
-		before, after := Sides(t, i, r)
-		s.figures(before, after, beatsPerSecond)
+	// A lane whose hand never comes back repeats its prop's angles all the same.
+	for r := range j.Carry.Rounds(MostRounds) {
+		before, after := j.sides(r)
+		s.figures(before, after, tempo/60)
 	}
 	s.Verdict = s.verdict(rigid)
 	return s
+}
+
+func (j Join) sides(round int) (before, after engine.State) {
+	then := round
+	if j.NextRound {
+		then++
+	}
+	return j.Before.StateAfter(1, j.Carry.TurnedBy(round)), j.After.StateAfter(0, j.Carry.TurnedBy(then))
 }
 
 func opposed(a, b int) bool { return a*b < 0 }

@@ -62,5 +62,5 @@ func beginAt(l *engine.Lane, at session.Select, a angle, want engine.Degrees) {
 		*w = want
 		return
 	}
-	*w = session.Tidy(*w + want - now)
+	*w = (*w + want - now).Wrap().Tidy()
 }

@@ -2,7 +2,6 @@ package session
 
 import (
 	"errors"
-	"math"
 	"slices"
 
 	"whorlbench/engine"
@@ -96,13 +95,7 @@ func (s *Session) Place() error {
 
 // Written returns an angle in radians as a person would write it: within a
 // turn, and without the dust of adding up.
-func Written(rad float64) engine.Degrees { return Tidy(engine.ToDegrees(rad)) }
-
-// Tidy is Written for an angle in degrees.
-func Tidy(d engine.Degrees) engine.Degrees {
-	const dust = 1e9 // parts of a degree, a thousandth of engine.TolPropGap
-	return engine.Degrees(math.Round(float64(d.Wrap())*dust)/dust) + 0
-}
+func Written(rad float64) engine.Degrees { return engine.ToDegrees(rad).Wrap().Tidy() }
 
 // CarryOn takes the start of its own from the piece in hand.
 func (s *Session) CarryOn() error {

@@ -13,6 +13,7 @@ type Table struct {
 	View    View
 	Strip   Strip
 	Mend    Mend
+	Follow  Follow
 	Stage   Stage
 	Tryout  Tryout
 	Told    Told
@@ -36,6 +37,7 @@ var English = Table{
 	View:    englishView,
 	Strip:   englishStrip,
 	Mend:    englishMend,
+	Follow:  englishFollow,
 	Stage:   englishStage,
 	Tryout:  englishTryout,
 	Told:    englishTold,

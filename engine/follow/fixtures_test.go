@@ -1,0 +1,134 @@
+package follow_test
+
+import (
+	"math"
+	"math/cmplx"
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"testing"
+
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+)
+
+// fr reads a fraction written in a test.
+func fr(s string) frac.Frac {
+	f, err := frac.Parse(s)
+	if err != nil {
+		panic("fixture " + s + ": " + err.Error())
+	}
+	return f
+}
+
+// stroke writes a whole stroke shortly: arm, prop, cycles, beats.
+func stroke(path engine.Path, arm, prop, cycles, beats string) engine.Piece {
+	return engine.Stroke(path, fr(arm), fr(prop), fr(cycles), fr(beats))
+}
+
+func circle(r float64) engine.Path { return engine.CirclePath(0, r) }
+
+// lane starts with arm and prop at the angles given.
+func lane(tether float64, arm, prop engine.Degrees, pieces ...engine.Piece) engine.Lane {
+	return engine.Lane{Side: engine.Right, Tether: tether, ArmAt: arm, PropAt: prop, Pieces: pieces}
+}
+
+// pattern is one lane at a beat a second.
+func pattern(l engine.Lane) engine.Pattern {
+	return engine.Pattern{Tempo: 60, Performer: engine.DefaultPerformer(), Lanes: []engine.Lane{l}}
+}
+
+// newRand returns a source of its own for each test and prints its seed, which
+// WHORLBENCH_SEED sets.
+func newRand(t *testing.T) *rand.Rand {
+	t.Helper()
+	seed := rand.Uint64()
+	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
+		var err error
+		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
+			t.Fatalf("WHORLBENCH_SEED: %v", err)
+		}
+	}
+	t.Logf("WHORLBENCH_SEED=%d", seed)
+	return rand.New(rand.NewPCG(seed, 0))
+}
+
+// lanes makes lanes of every sort.
+type lanes struct{ *rand.Rand }
+
+func (r lanes) angle() engine.Degrees {
+	if r.IntN(2) == 0 {
+		return engine.Degrees(45 * (r.IntN(17) - 8))
+	}
+	return engine.Degrees(r.IntN(7200)-3600) / 10
+}
+
+func (r lanes) fraction(most, den int) frac.Frac {
+	return frac.New(int64(r.IntN(2*most+1)-most), int64(1+r.IntN(den)))
+}
+
+func (r lanes) size() float64 { return 0.1 + float64(r.IntN(120))/100 }
+
+func (r lanes) place() complex128 {
+	return complex(float64(r.IntN(200)-100)/100, float64(r.IntN(200)-100)/100)
+}
+
+func (r lanes) path() engine.Path {
+	switch r.IntN(7) {
+	case 0, 1:
+		return engine.LinePath(r.place(), r.size(), r.angle())
+	case 2:
+		return engine.EllipsePath(r.place(), r.size(), r.size(), r.angle())
+	case 3:
+		return engine.PointPath(r.place())
+	case 4:
+		return engine.EllipsePath(r.place(), 0, r.size(), r.angle())
+	}
+	return engine.CirclePath(r.place(), r.size())
+}
+
+func (r lanes) piece() engine.Piece {
+	p := engine.Stroke(r.path(), r.fraction(6, 4), r.fraction(8, 4), frac.New(int64(1+r.IntN(8)), 4), frac.New(int64(1+r.IntN(12)), 3))
+	if r.IntN(4) == 0 {
+		p.From, p.To = frac.New(int64(r.IntN(3)), 6), frac.New(int64(3+r.IntN(4)), 6)
+	}
+	if r.IntN(3) == 0 {
+		p.Law = engine.Law(r.IntN(4))
+	}
+	if r.IntN(12) == 0 {
+		p.Swing, p.SwingBack = engine.Degrees(1+r.IntN(180)), r.IntN(2) == 0
+	}
+	if r.IntN(4) == 0 {
+		p.ArmAt = engine.Some(r.angle())
+	}
+	if r.IntN(15) == 0 {
+		p.PropAt = engine.Some(r.angle())
+	}
+	return p
+}
+
+func (r lanes) pattern() engine.Pattern {
+	l := engine.Lane{
+		Side: engine.Side(r.IntN(2)), Plane: engine.Plane(r.IntN(3)), Centre: r.place(),
+		Tether: r.size(), ArmAt: r.angle(), PropAt: r.angle(),
+	}
+	for range 1 + r.IntN(4) {
+		l.Pieces = append(l.Pieces, r.piece())
+	}
+	p := pattern(l)
+	p.Tempo = float64(30 + r.IntN(200))
+	p.Performer.Rigid = r.IntN(4) == 0
+	return p
+}
+
+// apart returns the greatest distance of hands or heads on two legs.
+func apart(a, b *engine.Leg) float64 {
+	var most float64
+	for k := range 9 {
+		p, q := a.Point(float64(k)/8), b.Point(float64(k)/8)
+		most = max(most, cmplx.Abs(p.Hand-q.Hand), cmplx.Abs(p.Head-q.Head))
+	}
+	return most
+}
+
+func near(a, b, within float64) bool { return math.Abs(a-b) <= within }
