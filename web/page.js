@@ -224,7 +224,7 @@ const zoomKeys = { "+": "strip-zoom-in", "=": "strip-zoom-in", "-": "strip-zoom-
 const stageZoom = 1.5; // how much closer a key looks at the stage
 const shortcuts = {
   c: "cut", j: "rejoin", b: "there-and-back", f: "flip", r: "repeat", m: "mirror", Delete: "delete",
-  ",": "step-back", ".": "step-on", s: "speed", i: "told",
+  ",": "step-back", ".": "step-on", s: "speed", i: "told", n: "follow",
   0: "fit",
 };
 
@@ -241,7 +241,7 @@ function benchKey(e) {
   if (e.key.toLowerCase() === "z") { program().zoom(e.shiftKey ? 1 / stageZoom : stageZoom); return true; }
   if (e.key === "?") { showMore(); return true; }
   if (twins.has("take")) {
-    const id = { Escape: "leave", Enter: "take", n: "next-way" }[e.key];
+    const id = { Escape: "leave", Enter: "take", w: "next-way" }[e.key];
     if (id) return press(id);
   }
   if (e.key === "l") { program().loop(); return true; }

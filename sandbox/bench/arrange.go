@@ -104,7 +104,7 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	r := b.plan.spreadActions(54, 62, 74, 66, 64, 62)
+	r := b.plan.spreadActions(50, 60, 74, 66, 62, 60, 52)
 	for i, a := range []struct {
 		id   string
 		name words.Named
@@ -118,6 +118,7 @@ func (b *Bench) arrangeActions() {
 		{idFlip, w.Flip, widget.IconFlip, false, "F"},
 		{idRepeat, w.Repeat, widget.IconRepeat, false, "R"},
 		{idDelete, w.Delete, widget.IconDelete, !s.CanDelete(), "Delete"},
+		{idFollow, w.Next, widget.IconPlus, false, "N"},
 	} {
 		c := widget.Control{ID: a.id, Label: a.name.Label, Caption: a.name.Short, Icon: a.icon, Rect: r[i], Faint: a.off, Keys: a.keys}
 		if b.plan.actions.H < actionRow { // room for the word or the drawing: the word says more

@@ -98,6 +98,7 @@ type Bench struct {
 	slots     []string // the dials that have sliders, first to last
 	alone     bool     // pieces on one path change one by one
 	tryout    *tryout
+	following followed
 	ways      []proposal      // that the sheet opened last offers
 	several   *session.Select // from which the next tap on a piece selects
 }

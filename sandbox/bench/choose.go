@@ -38,6 +38,8 @@ func (b *Bench) Chosen(id, option string, now float64) {
 	w := &b.Words.Dials
 	p := b.Session.SelectedPiece()
 	switch {
+	case b.chosenFollow(id, option, now):
+	case b.chosenMeet(id, option):
 	case b.chosenMend(option, now):
 	case b.chosenStrip(id, option, now):
 	case id == choosePath:

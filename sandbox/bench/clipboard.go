@@ -39,6 +39,8 @@ func (b *Bench) offerPiece() {
 		c.Options = append(c.Options, Option{ID: id, Label: x.Label, Detail: x.Detail})
 	}
 	k := &b.Words.Bench
+	add(idFollow, b.Words.Follow.Ask)
+	add(idMeet, b.Words.Follow.AskMeet)
 	if n := len(t.Legs); n > 1 {
 		add(idSeveral, w.Several)
 		add(idAllPieces, words.TitledText{Label: w.AllPieces.Label, Detail: fmt.Sprintf(w.AllPieces.Detail, n)})
@@ -103,6 +105,11 @@ func (b *Bench) pressStrip(id string, now float64) (ok bool) {
 	case idAllPieces:
 		s.Select(session.Select{Lane: s.Selected().Lane})
 		b.extend(len(s.Tracks()[s.Selected().Lane].Legs)-1, now)
+	case idFollow:
+		_, last := s.Range()
+		b.offerFollow(session.Select{Lane: s.Selected().Lane, Piece: last})
+	case idMeet:
+		b.offerMeet(s.Selected())
 	case idJoin:
 		b.showSeam(s.Selected())
 	case idZoomIn, idZoomOut:

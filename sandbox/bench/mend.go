@@ -96,6 +96,10 @@ func (b *Bench) chosenMend(option string, now float64) (ok bool) {
 		}
 		return true
 	}
+	if at, ok := b.pieceOf(strings.TrimPrefix(option, followPrefix)); ok && strings.HasPrefix(option, followPrefix) {
+		b.offerFollow(at)
+		return true
+	}
 	if at, ok := b.pieceOf("piece-" + strings.TrimPrefix(option, joinPrefix)); ok && strings.HasPrefix(option, joinPrefix) {
 		b.showSeam(at)
 		return true

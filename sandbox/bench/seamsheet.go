@@ -45,12 +45,15 @@ func (b *Bench) showSeam(at session.Select) {
 	t := b.Session.Tracks()[at.Lane]
 	x := b.Session.Seams()[at.Lane][at.Piece]
 	w := &b.Words.Strip
+	next := b.Words.Follow.Ask
+	actions := append(b.fixActions(at),
+		Option{ID: followPrefix + pieceID(at.Lane, at.Piece), Label: next.Label, Detail: next.Detail, Head: b.Words.Told.Else})
 	b.host.ShowSheet(Sheet{
 		ID:       seamID(at.Lane, at.Piece),
 		Title:    b.Words.JoinTitle(t.Lane.Side, len(t.Legs), x),
 		Lead:     w.Verdicts[x.Verdict],
 		Text:     w.Meanings[x.Verdict],
 		Sections: []Section{{Lines: b.Words.JoinLines(x)}},
-		Actions:  b.fixActions(at),
+		Actions:  actions,
 	})
 }

@@ -88,7 +88,7 @@ func (b *Bench) arrangeTryout() {
 	at := spread(r, 6, shares...)
 	b.add(widget.Control{ID: idLeave, Label: w.Leave.Label, Caption: w.Leave.Short, Rect: at[0], Keys: "Escape"})
 	if len(k.ways) > 1 {
-		b.add(widget.Control{ID: idNextWay, Label: w.Next.Label, Caption: w.Next.Short, Rect: at[1], Keys: "N"})
+		b.add(widget.Control{ID: idNextWay, Label: w.Next.Label, Caption: w.Next.Short, Rect: at[1], Keys: "W"})
 	}
 	b.add(widget.Control{ID: idTake, Label: w.Take.Label, Caption: w.Take.Short, Rect: at[len(at)-1], Keys: "Enter", On: true})
 }

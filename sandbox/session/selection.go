@@ -45,6 +45,13 @@ func (w What) ShownEdit() (i int, ok bool) {
 	return int(w) - firstShownEdit, w >= firstShownEdit
 }
 
+// Follow puts a piece after what is selected, with a start of its own if it has
+// one.
+func (s *Session) Follow(p engine.Piece) error {
+	_, last := s.Range()
+	return s.lane(DidFollow, Select{s.sel.Lane, last + 1}, func(l engine.Lane) (engine.Lane, error) { return l.Insert(last+1, p) })
+}
+
 // Adopt makes p, which was made from the open pattern, the open one.
 func (s *Session) Adopt(what What, p engine.Pattern, sel Select) error { return s.edit(what, p, sel) }
 

@@ -15,7 +15,7 @@ import (
 // in full; Short is what fits on it.
 type Bench struct {
 	Play, Pause, Speed, Tempo, Mirror, Undo, Redo           Named
-	Cut, Rejoin, ThereBack, Flip, Repeat, Delete            Named
+	Cut, Rejoin, ThereBack, Flip, Repeat, Delete, Next      Named
 	Less, More, Type                                        string // %s: a slider's label
 	Playhead                                                string
 	LeftLetter, RightLetter                                 string
@@ -60,6 +60,7 @@ var englishBench = Bench{
 	Flip:      Named{"Flip the arm: sweep the other way", "Flip arm"},
 	Repeat:    Named{"Repeat the piece", "Repeat"},
 	Delete:    Named{"Delete the piece", "Delete"},
+	Next:      Named{"What can follow here?", "Next"},
 	Less:      "%s, less",
 	More:      "%s, more",
 	Type:      "%s, type a value",

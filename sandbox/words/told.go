@@ -12,7 +12,8 @@ import (
 type Told struct {
 	Open                string // what a tap does
 	Called, Joins       string // heads
-	Ways                string // a head
+	Ways, Else          string // heads
+	SameSize            string // of a pattern that another is held against
 	MendLane, CloseLane TitledText
 	OfHand              string // %s, %s: one of the two, a side
 	NoMend, NoClose     string
@@ -34,7 +35,9 @@ var englishTold = Told{
 	Open:      "What this pattern is",
 	Called:    "By each definition",
 	Joins:     "Joins that are not smooth",
+	SameSize:  "The second is taken as large as the first.",
 	Ways:      "What would mend it",
+	Else:      "Go on from here",
 	MendLane:  TitledText{"Make all joins smooth", "Share the beats out anew and, where that is not enough, let the hand ease into its turns."},
 	CloseLane: TitledText{"Make it close after one round", "Bring hand and prop back to where the round begins."},
 	OfHand:    "%s, %s hand",
