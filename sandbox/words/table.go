@@ -24,6 +24,7 @@ type Table struct {
 	Command Command
 	Preset  Preset
 	Tether  Tether
+	Share   Share
 }
 
 // English is the complete first language.
@@ -47,4 +48,5 @@ var English = Table{
 	Command: englishCommand,
 	Preset:  englishPreset,
 	Tether:  englishTether,
+	Share:   englishShare,
 }
