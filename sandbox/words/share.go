@@ -5,6 +5,7 @@ package words
 type Share struct {
 	Link    Link
 	Archive Archive
+	Shelf   Shelf
 }
 
 // Link holds the words for a pattern in a link.
@@ -27,6 +28,22 @@ type Link struct {
 
 	CodeTooLong string // %d, %d: characters, most characters
 	CodeLabel   string // %s: a title
+}
+
+// Shelf holds the words for what is kept of the person's own patterns.
+type Shelf struct {
+	Full             string
+	Blocked          string
+	ChangedElsewhere string
+	GoneElsewhere    string
+	Unknown          string
+	Copy             string // %s: a title
+	Record           string // %q, %s: title, what is wrong
+	Damaged          string
+	Newer            string
+	TrailLost        string
+	OldUnreadable    string
+	Nameless         string // stands for a title that cannot be read
 }
 
 // Archive holds the words for many patterns in one ZIP file.
@@ -92,5 +109,18 @@ var englishShare = Share{
 		Twice:      "left out, as another has the same name",
 		Empty:      "there is no pattern in this ZIP file",
 		Nothing:    "there are no patterns of your own yet",
+	}, Shelf: Shelf{
+		Full:             "This browser has no room left to keep your work. Save it as a file, or delete patterns that you no longer need.",
+		Blocked:          "This browser keeps nothing for this page, so save your work as a file.",
+		ChangedElsewhere: "This work was changed in another tab. What you have here is kept as a second one beside it.",
+		GoneElsewhere:    "This work was deleted in another tab. What you have here is kept as a new one.",
+		Unknown:          "This work is no longer here.",
+		Copy:             "%s (copy)",
+		Record:           "%q: %s",
+		Damaged:          "could not be read; it has been put aside as it was",
+		Newer:            "was kept by a newer bench; load this page again to open it",
+		TrailLost:        "its earlier edits could not be read, so they cannot be undone; the work itself is whole",
+		OldUnreadable:    "The work kept in this browser could not be read; it has been put aside as it was.",
+		Nameless:         "Nameless work",
 	},
 }
