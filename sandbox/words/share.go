@@ -6,6 +6,7 @@ type Share struct {
 	Link    Link
 	Archive Archive
 	Shelf   Shelf
+	Offline Offline
 }
 
 // Link holds the words for a pattern in a link.
@@ -44,6 +45,13 @@ type Shelf struct {
 	TrailLost        string
 	OldUnreadable    string
 	Nameless         string // stands for a title that cannot be read
+}
+
+// Offline holds the words about the page as a program of the device, which
+// works without a network.
+type Offline struct {
+	Update      string // that a new version is there
+	Take, Later string // buttons
 }
 
 // Archive holds the words for many patterns in one ZIP file.
@@ -122,5 +130,9 @@ var englishShare = Share{
 		TrailLost:        "its earlier edits could not be read, so they cannot be undone; the work itself is whole",
 		OldUnreadable:    "The work kept in this browser could not be read; it has been put aside as it was.",
 		Nameless:         "Nameless work",
+	}, Offline: Offline{
+		Update: "A new version of the bench is ready. Your work stays as it is.",
+		Take:   "Load it now",
+		Later:  "Later",
 	},
 }
