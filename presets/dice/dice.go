@@ -18,8 +18,8 @@ func New(seed uint64) Dice { return Dice{rand.New(rand.NewPCG(seed, 1))} }
 
 func (d Dice) chance() bool { return d.IntN(3) == 0 }
 
-// in returns a number from lo to hi, often a short one.
-func (d Dice) in(lo, hi float64) float64 {
+// In returns a number from lo to hi, often a short one.
+func (d Dice) In(lo, hi float64) float64 {
 	x := lo + (hi-lo)*d.Float64()
 	if d.chance() {
 		return x
@@ -71,12 +71,12 @@ func (d Dice) text(least, most int) string {
 
 func (d Dice) centre() complex128 {
 	if d.chance() {
-		return complex(d.in(-7, 7), d.in(-7, 7))
+		return complex(d.In(-7, 7), d.In(-7, 7))
 	}
 	return 0
 }
 
-func (d Dice) angle() engine.Degrees { return engine.Degrees(d.in(-36000, 36000)) }
+func (d Dice) angle() engine.Degrees { return engine.Degrees(d.In(-36000, 36000)) }
 
 func (d Dice) opt() engine.Opt {
 	if d.chance() {
@@ -86,15 +86,15 @@ func (d Dice) opt() engine.Opt {
 }
 
 func (d Dice) path(tether float64) engine.Path {
-	r := d.or(d.in(0.01, 5), tether)
-	p := engine.Path{Kind: engine.PathKind(d.IntN(4)), Centre: d.centre(), Tilt: engine.Degrees(d.or(d.in(-36000, 36000), 0))}
+	r := d.or(d.In(0.01, 5), tether)
+	p := engine.Path{Kind: engine.PathKind(d.IntN(4)), Centre: d.centre(), Tilt: engine.Degrees(d.or(d.In(-36000, 36000), 0))}
 	switch p.Kind {
 	case engine.OnCircle:
 		p.A, p.B = r, r
 	case engine.OnLine:
 		p.A = r
 	case engine.OnEllipse:
-		p.A, p.B = r, d.in(0.01, 5)
+		p.A, p.B = r, d.In(0.01, 5)
 	}
 	return p
 }
@@ -115,7 +115,7 @@ func (d Dice) piece(tether float64) engine.Piece {
 		}
 	}
 	if d.chance() {
-		p.Swing = engine.Degrees(d.in(0.01, 180))
+		p.Swing = engine.Degrees(d.In(0.01, 180))
 		p.SwingBack = d.chance()
 	}
 	return p
@@ -124,20 +124,20 @@ func (d Dice) piece(tether float64) engine.Piece {
 // Pattern returns a pattern of one or two hands with up to eight pieces each.
 func (d Dice) Pattern() engine.Pattern {
 	def := engine.DefaultPerformer()
-	p := engine.Pattern{Title: d.text(1, presets.MaxTitle), Tempo: d.in(10, 400), Performer: engine.Performer{
-		Tether: d.or(d.in(0.05, 3), def.Tether), Rigid: d.chance(), Shoulders: d.or(d.in(0.1, 1), def.Shoulders),
-		Reach: d.or(d.in(0.2, 2), def.Reach), HeadMass: d.or(d.in(0.01, 5), def.HeadMass),
+	p := engine.Pattern{Title: d.text(1, presets.MaxTitle), Tempo: d.In(10, 400), Performer: engine.Performer{
+		Tether: d.or(d.In(0.05, 3), def.Tether), Rigid: d.chance(), Shoulders: d.or(d.In(0.1, 1), def.Shoulders),
+		Reach: d.or(d.In(0.2, 2), def.Reach), HeadMass: d.or(d.In(0.01, 5), def.HeadMass),
 	}}
 	if d.chance() {
 		p.Notes = d.text(0, 500)
 	}
 	side := engine.Side(d.IntN(2))
 	for i := range 1 + d.IntN(2) {
-		l := engine.Lane{Side: side, Plane: engine.Plane(d.IntN(3)), Centre: d.centre(), Tether: d.or(d.in(0.05, 3), p.Performer.Tether)}
+		l := engine.Lane{Side: side, Plane: engine.Plane(d.IntN(3)), Centre: d.centre(), Tether: d.or(d.In(0.05, 3), p.Performer.Tether)}
 		if i == 1 {
 			l.Side = side.Other()
 		}
-		l.Offset = d.or(d.in(-10, 10), p.Performer.DefaultOffset(l.Side, l.Plane))
+		l.Offset = d.or(d.In(-10, 10), p.Performer.DefaultOffset(l.Side, l.Plane))
 		l.ArmAt = engine.Degrees(d.or(float64(d.angle()), 90))
 		l.PropAt = engine.Degrees(d.or(float64(d.angle()), float64(l.ArmAt)))
 		for range 1 + d.IntN(8) {
