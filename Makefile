@@ -7,8 +7,10 @@ DIST ?= web/dist
 SHOTS ?= web/shots
 # Nothing needs git: a copy of the sources builds as well as a clone.
 export GOFLAGS ?= -buildvcs=false
-# The fuzz target and for how long.
+# The fuzz target, for how long, and where it stands: also FuzzDecode in
+# ./presets/link, FuzzUnpack in ./presets/archive, FuzzRecord in ./sandbox/shelf.
 FUZZ     ?= FuzzDecode
+FUZZROOM ?= ./presets
 FUZZTIME ?= 60s
 
 # What a browser that the tests can drive may be called.
@@ -48,7 +50,7 @@ format:
 vet:
 	$(GO) vet ./...
 	$(GO) vet -tags browser ./web/...
-	GOOS=js GOARCH=wasm $(GO) vet ./sandbox/... ./web/size/empty ./web/browser/parity
+	GOOS=js GOARCH=wasm $(GO) vet ./sandbox/... ./web/size/empty ./web/browser/parity ./web/browser/storage
 
 unit:
 	$(GO) build ./...
@@ -61,7 +63,7 @@ size:
 	$(GO) run ./web/size
 
 fuzz:
-	$(GO) test -run '^$$' -fuzz '^$(FUZZ)$$' -fuzztime $(FUZZTIME) ./presets
+	$(GO) test -run '^$$' -fuzz '^$(FUZZ)$$' -fuzztime $(FUZZTIME) $(FUZZROOM)
 
 # Every state at the four sizes, as the browser tests meet them.
 shots: chromium dist

@@ -1,7 +1,6 @@
 package presets_test
 
 import (
-	"math/rand/v2"
 	"slices"
 	"testing"
 	"time"
@@ -10,10 +9,11 @@ import (
 	"whorlbench/engine/frac"
 	"whorlbench/engine/mend"
 	"whorlbench/presets"
+	"whorlbench/presets/dice"
 )
 
 // marred returns the library's pattern with one number of one piece put wrong.
-func (d dice) marred(t *testing.T) engine.Pattern {
+func marred(t *testing.T, d dice.Dice) engine.Pattern {
 	library := presets.Library()
 	p, err := library[d.IntN(len(library))].Pattern()
 	if err != nil {
@@ -29,11 +29,11 @@ func (d dice) marred(t *testing.T) engine.Pattern {
 	case 1:
 		x.Beats = x.Beats.Mul(frac.New(int64(1+d.IntN(7)), int64(1+d.IntN(7))))
 	case 2:
-		x.Path.Centre += complex(d.in(-1, 1), d.in(-1, 1))
+		x.Path.Centre += complex(d.In(-1, 1), d.In(-1, 1))
 	case 3:
-		x.PropAt = engine.Some(engine.Degrees(d.in(0, 360)))
+		x.PropAt = engine.Some(engine.Degrees(d.In(0, 360)))
 	case 4:
-		x.ArmAt = engine.Some(engine.Degrees(d.in(0, 360)))
+		x.ArmAt = engine.Some(engine.Degrees(d.In(0, 360)))
 	case 5:
 		x.Prop = x.Prop.Neg()
 	case 6:
@@ -46,12 +46,12 @@ func (d dice) marred(t *testing.T) engine.Pattern {
 func TestFixesAreWritable(t *testing.T) {
 	seed := uint64(time.Now().UnixNano())
 	t.Logf("seed %d", seed)
-	d := dice{rand.New(rand.NewPCG(seed, 2))}
+	d := dice.New(seed)
 	fixes := 0
 	for i := range 250 {
-		p := d.marred(t)
+		p := marred(t, d)
 		if i%5 == 0 {
-			p = d.pattern()
+			p = d.Pattern()
 		}
 		if presets.Validate(p) != nil {
 			continue

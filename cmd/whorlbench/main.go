@@ -48,6 +48,8 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 		return check(rest, std)
 	case "sample":
 		return sample(rest, std)
+	case "link":
+		return links(rest, std)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, say.Usage)
 		return fine

@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"whorlbench/cmd/whorlbench/site"
+	"whorlbench/presets/link"
 )
 
 const (
@@ -27,6 +28,7 @@ func serve(ctx context.Context, args []string, std streams) int {
 	flags := flag.NewFlagSet(program+" serve", flag.ContinueOnError)
 	addr := flags.String("addr", defaultAddr, "")
 	dir := flags.String("dir", defaultDir, "")
+	public := flags.String("public-url", "", "")
 	stray, status, done := parse(flags, args, say.Serve.Usage, std)
 	if done {
 		return status
@@ -35,6 +37,14 @@ func serve(ctx context.Context, args []string, std streams) int {
 		complain(std, say.Stray, flags.Name(), stray[0])
 		complain(std, say.TryHelp, flags.Name())
 		return unusable
+	}
+	if *public != "" {
+		address, err := link.PublicURL(*public)
+		if err != nil {
+			complain(std, say.Serve.BadPublic, err)
+			return unusable
+		}
+		*public = address
 	}
 	if err := site.Check(*dir); err != nil {
 		complain(std, say.Serve.NoDist, *dir, err)
@@ -55,7 +65,7 @@ func serve(ctx context.Context, args []string, std streams) int {
 	fmt.Fprintf(std.out, say.Serve.At+"\n", pageURL(ln.Addr()))
 	fmt.Fprintln(std.out, say.Serve.Stop)
 
-	if err := serveUntil(ctx, stop, ln, newServer(site.New(*dir, hosts), std)); err != nil {
+	if err := serveUntil(ctx, stop, ln, newServer(site.New(*dir, hosts).WithPublicURL(*public), std)); err != nil {
 		complain(std, say.Serve.Failed, err)
 		return unusable
 	}

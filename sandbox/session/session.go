@@ -28,6 +28,8 @@ type Session struct {
 	held    *moment // before the drag that is going on
 	holds   int     // how many hands drag
 	rev     int
+	id      int // of the state that is shown
+	ids     int // how many have been given out
 
 	tracks  []*engine.Track
 	figures [][]naming.Figure
@@ -49,6 +51,7 @@ type moment struct {
 	pattern engine.Pattern
 	sel     Select
 	left    Edit
+	id      int // 0: a state that has not been shown yet
 }
 
 // Edit says what an edit was: its sort and, where a number was changed, the
@@ -82,11 +85,15 @@ func New(p engine.Pattern) *Session {
 	return s
 }
 
-func (s *Session) now(left Edit) moment { return moment{s.pattern, s.sel, left} }
+func (s *Session) now(left Edit) moment { return moment{s.pattern, s.sel, left, s.id} }
 
 // show makes m what is seen and takes stock of it.
 func (s *Session) show(m moment) {
-	s.pattern = m.pattern
+	s.pattern, s.id = m.pattern, m.id
+	if s.id == 0 {
+		s.ids++
+		s.id = s.ids
+	}
 	s.Select(m.sel)
 	s.rev++
 	s.tracks = s.tracks[:0:0]

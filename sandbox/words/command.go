@@ -10,6 +10,7 @@ type Command struct {
 	Serve    Serve
 	Check    Check
 	Sample   Sample
+	Link     LinkCommand
 	Quantity Quantity
 }
 
@@ -24,6 +25,7 @@ type Serve struct {
 	NoFolder  string
 	NoDist    string // %s: folder, %v: cause
 	Failed    string // %v: cause
+	BadPublic string // %v: what is wrong
 	Missing   string
 	NoIndex   string
 
@@ -71,6 +73,16 @@ type Sample struct {
 	CannotWrite string // %v: cause
 }
 
+// LinkCommand holds the words of the command that prints links.
+type LinkCommand struct {
+	Usage       string
+	NoFile      string
+	BadAddress  string // %v: what is wrong
+	Refused     string // %s: file, %v: what is wrong
+	OnlyHere    string // %s: an address
+	CannotWrite string // %v: cause
+}
+
 // Quantity holds units with their numbers.
 type Quantity struct {
 	Round, Rounds string // %s: a number
@@ -83,14 +95,16 @@ var englishCommand = Command{
 	Usage: `whorlbench: build and understand compound poi patterns
 
 usage:
-  whorlbench serve [--addr HOST:PORT] [--dir FOLDER]
+  whorlbench serve [--addr HOST:PORT] [--dir FOLDER] [--public-url URL]
   whorlbench check [--json] [--strict LEVEL] FILE...
   whorlbench sample [--per-beat N] FILE
+  whorlbench link [--public-url URL] FILE...
 
 commands:
   serve   opens the bench to a browser on this machine
   check   tells what a pattern is made of and called, how its pieces join, what a tether would do
   sample  prints where hands and heads are, as CSV
+  link    prints links that open patterns in the bench
 
 - as FILE is standard input
 
@@ -105,12 +119,14 @@ exit status: 0 fine, 1 check --strict found a fault, 2 the input could not be us
 	TryHelp: "try: %s --help",
 
 	Serve: Serve{
-		Usage: `usage: whorlbench serve [--addr HOST:PORT] [--dir FOLDER]
+		Usage: `usage: whorlbench serve [--addr HOST:PORT] [--dir FOLDER] [--public-url URL]
 
 Serves the built bench until it is interrupted.
 
   --addr HOST:PORT   where to listen (default 127.0.0.1:8377; port 0 takes a free one)
   --dir FOLDER       the built bench (default web/dist; make dist builds it)
+  --public-url URL   the address by which others reach this bench, for the links and
+                     codes that it makes (default the address it was opened at)
 `,
 		At:        "the bench is at %s",
 		Stop:      "Ctrl+C stops it",
@@ -120,6 +136,7 @@ Serves the built bench until it is interrupted.
 		NoFolder:  "the bench is being built anew; try again in a moment",
 		NoDist:    "whorlbench serve: %s: %v; to build the bench, run: make dist",
 		Failed:    "whorlbench serve: %v",
+		BadPublic: "whorlbench serve: --public-url: %v",
 		Missing:   "no such folder",
 		NoIndex:   "the folder has no index.html",
 
@@ -182,6 +199,22 @@ head's weight), from beat 0 to the closing time, or over one round if it never c
 		PerBeat:     "whorlbench sample: --per-beat: found %d, allowed 1 or more",
 		TooMany:     "%s: %v rows are too many, at most %d: ask for fewer rows a beat",
 		CannotWrite: "whorlbench sample: cannot write the answer: %v",
+	},
+
+	Link: LinkCommand{
+		Usage: `usage: whorlbench link [--public-url URL] FILE...
+
+Prints, for each file, a link that opens its pattern in the bench. The whole pattern is in
+the part behind the #, which no browser sends anywhere. - reads standard input.
+
+  --public-url URL   the address by which others reach the bench (default
+                     http://127.0.0.1:8377/, which is good on this device only)
+`,
+		NoFile:      "whorlbench link: no file given; try: whorlbench link --public-url https://spin.example/ half-moon.toml",
+		BadAddress:  "whorlbench link: --public-url: %v",
+		Refused:     "%s: %v",
+		OnlyHere:    "whorlbench link: links to %s open on this device only; --public-url makes them for others",
+		CannotWrite: "whorlbench link: cannot write the answer: %v",
 	},
 
 	Quantity: Quantity{

@@ -25,6 +25,7 @@ type Table struct {
 	Command Command
 	Preset  Preset
 	Tether  Tether
+	Share   Share
 }
 
 // English is the complete first language.
@@ -49,4 +50,5 @@ var English = Table{
 	Command: englishCommand,
 	Preset:  englishPreset,
 	Tether:  englishTether,
+	Share:   englishShare,
 }

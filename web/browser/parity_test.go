@@ -26,7 +26,7 @@ import (
 // TestNativeAndWebAssemblyAgree asks both for the same patterns: the report
 // must agree to the byte, samples to 1e-12 of their size.
 func TestNativeAndWebAssemblyAgree(t *testing.T) {
-	v := parityVisit(t)
+	v := programVisit(t, "parity", "")
 	const seed, random, beats = 7, 60, 40
 	t.Logf("seed %d", seed)
 	var patterns []engine.Pattern
@@ -62,11 +62,12 @@ func TestNativeAndWebAssemblyAgree(t *testing.T) {
 	}
 }
 
-// parityVisit builds the parity program and opens it in a browser.
-func parityVisit(t *testing.T) *visit {
+// programVisit builds one of the programs beside these tests and opens it in a
+// browser in which a script has run before.
+func programVisit(t *testing.T, program, script string) *visit {
 	t.Helper()
 	dir := t.TempDir()
-	build := exec.Command("go", "build", "-o", filepath.Join(dir, "parity.wasm"), "./parity")
+	build := exec.Command("go", "build", "-o", filepath.Join(dir, "program.wasm"), "./"+program)
 	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	out, err := build.CombinedOutput()
 	if err != nil {
@@ -78,8 +79,8 @@ func parityVisit(t *testing.T) *visit {
 	must(t, err)
 	for name, text := range map[string]string{
 		"wasm_exec.js": string(glue),
-		"index.html":   `<!doctype html><title>parity</title><link rel="icon" href="data:,"><script src="wasm_exec.js"></script><script src="start.js"></script>`,
-		"start.js": `const go = new Go(); WebAssembly.instantiateStreaming(fetch("parity.wasm"), go.importObject)` +
+		"index.html":   `<!doctype html><title>program</title><link rel="icon" href="data:,"><script src="wasm_exec.js"></script><script src="start.js"></script>`,
+		"start.js": `const go = new Go(); WebAssembly.instantiateStreaming(fetch("program.wasm"), go.importObject)` +
 			`.then(({ instance }) => go.run(instance));`,
 	} {
 		must(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
@@ -88,8 +89,9 @@ func parityVisit(t *testing.T) *visit {
 	t.Cleanup(server.Close)
 	v := newBrowser(t, desk)
 	v.url = server.URL + "/"
+	v.before(script)
 	must(t, chromedp.Do(v.ctx, chromedp.Navigate(v.url)))
-	v.wait("window.parityReady === true")
+	v.wait("window." + program + "Ready === true")
 	return v
 }
 

@@ -98,6 +98,8 @@ func newBrowser(t *testing.T, s screen) *visit {
 	must(t, chromedp.Listen(ctx, v.hear))
 	_, err := chromedp.Call(ctx, network.Enable, network.EnableParams{})
 	must(t, err)
+	// Each visit is to the server as it is now; offline_test.go tries the rest.
+	v.bypassKept(true)
 	yes := true
 	_, err = chromedp.CallBrowser(ctx, browser.SetDownloadBehavior, browser.SetDownloadBehaviorParams{
 		Behavior: browser.SetDownloadBehaviorBehaviorAllow, DownloadPath: v.downloads, EventsEnabled: &yes,
@@ -109,6 +111,14 @@ func newBrowser(t *testing.T, s screen) *visit {
 	}
 	must(t, chromedp.Do(ctx, chromedp.EmulateViewport(s.width, s.height, emulate...)))
 	return v
+}
+
+// bypassKept says whether pages come from the server even where the browser
+// keeps the bench for when there is none.
+func (v *visit) bypassKept(on bool) {
+	v.t.Helper()
+	_, err := chromedp.Call(v.ctx, network.SetBypassServiceWorker, network.SetBypassServiceWorkerParams{Bypass: on})
+	must(v.t, err)
 }
 
 func must(t *testing.T, err error) {

@@ -4,8 +4,10 @@
 package site
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -14,6 +16,7 @@ import (
 	"net/url"
 	"os"
 	"path"
+	"slices"
 	"strings"
 	"time"
 
@@ -23,13 +26,35 @@ import (
 // Site answers requests from the files of one folder. It keeps nothing open
 // between requests, so the folder may be replaced while it runs.
 type Site struct {
-	dir   string
-	hosts []string
+	dir    string
+	hosts  []string
+	public []byte // what PublicFile says, nil: what the file in the folder says
 }
 
 // New returns the site of the folder dir. A request whose Host names none of
 // hosts is refused; no hosts at all means that any is fine.
 func New(dir string, hosts []string) *Site { return &Site{dir: dir, hosts: hosts} }
+
+// PublicFile is where the page reads by which address others reach it:
+// {"url": ""} means by the one that it was opened at. A build has such a file,
+// so that any static host serves the page; it may be edited there.
+const PublicFile = "public.json"
+
+// WithPublicURL returns the site with another answer for PublicFile, and with
+// the address's host among those that may be asked for, as a proxy before it
+// does. An empty address changes nothing.
+func (s *Site) WithPublicURL(address string) *Site {
+	u, err := url.Parse(address)
+	if address == "" || err != nil {
+		return s
+	}
+	with := *s
+	with.public, _ = json.Marshal(map[string]string{"url": address}) // texts always can be
+	if with.hosts != nil {
+		with.hosts = append(slices.Clone(s.hosts), strings.ToLower(u.Hostname()))
+	}
+	return &with
+}
 
 const index = "index.html"
 
@@ -49,6 +74,11 @@ func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	name, ok := fileName(r.URL.Path)
 	if !ok {
 		refuse(w, http.StatusNotFound, say.NotFound)
+		return
+	}
+	if name == PublicFile && s.public != nil {
+		w.Header().Set("Content-Type", contentType(name))
+		http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(s.public))
 		return
 	}
 	// Opened anew each time: a build swaps the whole folder for a new one.

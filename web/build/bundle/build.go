@@ -14,7 +14,9 @@ import (
 	"path/filepath"
 	"slices"
 
+	"whorlbench/cmd/whorlbench/site"
 	"whorlbench/sandbox/words"
+	"whorlbench/web/build/icon"
 )
 
 // The names of the files that do not come from the page's folder under the
@@ -75,7 +77,13 @@ func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 	if err := copyPlain(o.Pages, dir); err != nil {
 		return Manifest{}, err
 	}
-	m, err := writeIndex(dir, o)
+	if err := writeIcons(o.Pages, dir); err != nil {
+		return Manifest{}, err
+	}
+	if err := os.WriteFile(filepath.Join(dir, site.PublicFile), []byte("{\"url\": \"\"}\n"), 0o644); err != nil {
+		return Manifest{}, err
+	}
+	m, err := writePages(dir, o)
 	if err != nil {
 		return Manifest{}, err
 	}
@@ -102,6 +110,41 @@ func copyPlain(from, to string) error {
 	return nil
 }
 
+// iconName is the icon as the page has it; the others are drawn from it.
+const iconName = "icon.svg"
+
+// iconSides are the sizes (pixels) that a program of the device needs (Web
+// Application Manifest; Chromium's criteria for installing).
+var iconSides = []int{192, 512}
+
+// writeIcons draws the icon as PNG: as it is, and so that a launcher may cut
+// it to its own shape. A page without an icon has none.
+func writeIcons(from, to string) error {
+	svg, err := os.ReadFile(filepath.Join(from, iconName))
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	i, err := icon.Parse(svg)
+	if err != nil {
+		return err
+	}
+	for _, side := range iconSides {
+		for kind, maskable := range map[string]bool{"icon": false, "icon-maskable": true} {
+			data, err := i.PNG(side, maskable)
+			if err != nil {
+				return fmt.Errorf("failed to draw the icon: %w", err)
+			}
+			if err := os.WriteFile(filepath.Join(to, fmt.Sprintf("%s-%d.png", kind, side)), data, 0o644); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
 func copyFile(from, to string) error {
 	data, err := os.ReadFile(from)
 	if err != nil {
@@ -110,17 +153,16 @@ func copyFile(from, to string) error {
 	return os.WriteFile(to, data, 0o644)
 }
 
-// writeIndex renders the page and surveys the folder, which is otherwise
-// whole. The page is rendered twice: the version that stands in it is made of
-// everything, the page without a version included.
-func writeIndex(dir string, o Options) (Manifest, error) {
+// writePages fills the templates and surveys the folder, which is otherwise
+// whole. They are filled twice: the version that stands in them is made of
+// everything, themselves without a version included.
+func writePages(dir string, o Options) (Manifest, error) {
 	info, err := os.Stat(filepath.Join(dir, WasmName))
 	if err != nil {
 		return Manifest{}, err
 	}
 	data := Page{Words: o.Words, WasmSize: info.Size()}
-	from, to := filepath.Join(o.Pages, IndexName), filepath.Join(dir, IndexName)
-	if err := renderFile(from, to, data); err != nil {
+	if err := fillPages(o.Pages, dir, data); err != nil {
 		return Manifest{}, err
 	}
 	before, err := survey(dir)
@@ -128,7 +170,7 @@ func writeIndex(dir string, o Options) (Manifest, error) {
 		return Manifest{}, err
 	}
 	data.Version = before.Version
-	if err := renderFile(from, to, data); err != nil {
+	if err := fillPages(o.Pages, dir, data); err != nil {
 		return Manifest{}, err
 	}
 	m, err := survey(dir)

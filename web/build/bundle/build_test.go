@@ -34,9 +34,10 @@ func project(t *testing.T) Options {
 		"web/index.html":           `<html lang="{{.Words.Lang}}"><body data-size="{{.WasmSize}}" data-version="{{.Version}}"><p>{{.Words.Figure.Isolation}}` + filler,
 		"web/style.css":            strings.Repeat("p { margin: 0 }\n", 50),
 		"web/page.js":              strings.Repeat("start();\n", 50),
-		"web/icon.svg":             "<svg/>", // too short to become smaller
+		"web/icon.svg":             `<svg viewBox="0 0 9 9"/>`, // too short to become smaller
+		"web/sw.js":                "const version = {{json .Version}};" + strings.Repeat("keep();\n", 50),
 		"web/photo.png":            "picture",
-		"web/manifest.webmanifest": strings.Repeat("{}", 50),
+		"web/manifest.webmanifest": `{"name": {{json .Words.Page.AppName}}, "description": {{json .Words.Page.Description}}}`,
 		"web/notes.md":             "not for the page",
 		"web/browser/test.js":      "not for the page",
 	} {
@@ -83,9 +84,9 @@ func TestBuildIsWhole(t *testing.T) {
 	for _, e := range entries {
 		names = append(names, e.Name())
 	}
-	want := "build.json icon.svg index.html index.html.br index.html.gz " +
-		"manifest.webmanifest manifest.webmanifest.br manifest.webmanifest.gz " +
-		"page.js page.js.br page.js.gz photo.png style.css style.css.br style.css.gz " +
+	want := "build.json icon-192.png icon-512.png icon-maskable-192.png icon-maskable-512.png icon.svg " +
+		"index.html index.html.br index.html.gz manifest.webmanifest manifest.webmanifest.br manifest.webmanifest.gz " +
+		"page.js page.js.br page.js.gz photo.png public.json style.css style.css.br style.css.gz sw.js sw.js.br sw.js.gz " +
 		"wasm_exec.js wasm_exec.js.br wasm_exec.js.gz whorlbench.wasm whorlbench.wasm.br whorlbench.wasm.gz"
 	if got := strings.Join(names, " "); got != want {
 		t.Errorf("files %s\nwant  %s", got, want)
@@ -98,6 +99,16 @@ func TestBuildIsWhole(t *testing.T) {
 	page := string(read(t, "web/dist/index.html"))
 	if got, want := page, fmt.Sprintf(`<html lang="en"><body data-size="%d" data-version="%s"><p>isolation`+filler, len(wasm), m.Version); got != want {
 		t.Errorf("page %s, want %s", got, want)
+	}
+	if got, want := string(read(t, "web/dist/sw.js")), fmt.Sprintf("const version = %q;keep();\n", m.Version); !strings.HasPrefix(got, want) {
+		t.Errorf("sw.js begins %.40s, want %s", got, want)
+	}
+	var app struct{ Name, Description string }
+	if err := json.Unmarshal(read(t, "web/dist/manifest.webmanifest"), &app); err != nil || app.Name != words.English.Page.AppName || app.Description != words.English.Page.Description {
+		t.Errorf("the manifest says %+v, %v, want the page's words", app, err)
+	}
+	if got, want := string(read(t, "web/dist/public.json")), "{\"url\": \"\"}\n"; got != want {
+		t.Errorf("public.json says %s, want %s", got, want)
 	}
 	if len(m.Version) != 12 {
 		t.Errorf("version %q, want 12 digits", m.Version)
@@ -161,6 +172,8 @@ func TestVersion(t *testing.T) {
 	}
 	for _, change := range []struct{ name, text string }{
 		{"web/style.css", "p { margin: 1px }"},
+		{"web/sw.js", "another script, version {{.Version}}"},
+		{"web/manifest.webmanifest", "{}"},
 		{"web/index.html", "<html>another page, version {{.Version}}"},
 		{"sandbox/main.go", "package main\n\nfunc main() { println(\"off the bench\") }\n"},
 	} {

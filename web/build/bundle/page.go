@@ -2,9 +2,15 @@ package bundle
 
 import (
 	"bytes"
+	"encoding/json"
+	"errors"
 	"fmt"
 	"html/template"
+	"io"
+	"io/fs"
 	"os"
+	"path/filepath"
+	plain "text/template"
 
 	"whorlbench/sandbox/words"
 )
@@ -16,14 +22,54 @@ type Page struct {
 	Version  string // of the whole build; changes when any file does
 }
 
+// filled are the page's files that are templates: the page itself, the
+// manifest that makes it a program of the device, and the script that keeps it for
+// when there is no network. A page can do without the last two.
+var filled = []string{IndexName, "manifest.webmanifest", "sw.js"}
+
+// fillPages fills every template of the folder from into the folder to.
+func fillPages(from, to string, data Page) error {
+	for _, name := range filled {
+		source := filepath.Join(from, name)
+		if _, err := os.Stat(source); name != IndexName && errors.Is(err, fs.ErrNotExist) {
+			continue
+		}
+		if err := renderFile(source, filepath.Join(to, name), data); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
 func renderFile(from, to string, data Page) error {
-	t, err := template.ParseFiles(from)
+	t, err := parseTemplate(from)
 	if err != nil {
 		return fmt.Errorf("failed to read the page: %w", err)
 	}
 	var page bytes.Buffer
-	if err := t.Option("missingkey=error").Execute(&page, data); err != nil {
+	if err := t.Execute(&page, data); err != nil {
 		return fmt.Errorf("failed to fill the page: %w", err)
 	}
 	return os.WriteFile(to, page.Bytes(), 0o644)
+}
+
+// parseTemplate reads a template. HTML escapes by itself; elsewhere {{json .X}}
+// writes a text as JSON, which is JavaScript too.
+func parseTemplate(file string) (interface {
+	Execute(io.Writer, any) error
+}, error) {
+	const strict = "missingkey=error"
+	if filepath.Ext(file) == ".html" {
+		t, err := template.ParseFiles(file)
+		if err != nil {
+			return nil, err
+		}
+		return t.Option(strict), nil
+	}
+	asJSON := func(v any) (string, error) {
+		text, err := json.Marshal(v)
+		return string(text), err
+	}
+	t, err := plain.New(filepath.Base(file)).Option(strict).Funcs(plain.FuncMap{"json": asJSON}).ParseFiles(file)
+	return t, err
 }
