@@ -104,7 +104,7 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	r := b.plan.spreadActions(50, 60, 74, 66, 62, 60, 52)
+	r := b.plan.spreadActions(44, 58, 74, 68, 62, 58, 46)
 	for i, a := range []struct {
 		id   string
 		name words.Named

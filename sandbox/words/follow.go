@@ -18,7 +18,8 @@ type Follow struct {
 	Intro, None  string
 	Groups       [6]TitledText // as follow.Kind counts: what each is headed with
 	Does         [6]string     // as follow.Kind counts: what the hand does, in a label
-	Label        string        // %s figure, %s what the hand does, %s verdict
+	Label        string        // %s figure, %s what the hand does
+	WithVerdict  string        // %s label, %s verdict, where it is not smooth
 	KinkOf       string        // %s m/s
 	SamePath     string        // where the hand goes
 	OnCircle     string        // %s m
@@ -65,8 +66,9 @@ var englishFollow = Follow{
 		{"Round a corner", "The hand leaves at an angle, on a straight stroke or a circle."},
 		{"Setting off", "The hand has been staying and starts to move."},
 	},
-	Does:         [6]string{"the same again", "arm going straight on", "arm to the other side", "arm turning back", "arm round a corner", "arm setting off"},
-	Label:        "%s, %s – %s",
+	Does:         [6]string{"the same again", "straight on", "to the other side", "turning back", "round a corner", "setting off"},
+	Label:        "%s, %s",
+	WithVerdict:  "%s – %s",
 	KinkOf:       "kink of %s m/s",
 	SamePath:     "on the same path",
 	OnCircle:     "on a circle of %s m",
@@ -107,10 +109,14 @@ func (t *Table) FollowTitle(side engine.Side, i int) string {
 }
 
 // FollowLabel is a candidate in one line: what it is, what the hand does, how
-// they join.
+// they join if that is not smoothly.
 func (t *Table) FollowLabel(c *follow.Candidate) string {
 	w := &t.Follow
-	return fmt.Sprintf(w.Label, t.Name(c.Figure), w.Does[c.Kind], t.joinWord(c.Join))
+	label := capital(fmt.Sprintf(w.Label, t.Name(c.Figure), w.Does[c.Kind]))
+	if c.Join.Verdict == seam.Smooth {
+		return label
+	}
+	return fmt.Sprintf(w.WithVerdict, label, t.joinWord(c.Join))
 }
 
 // joinWord says what a join is, a kink with its size.

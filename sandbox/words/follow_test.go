@@ -31,11 +31,11 @@ func TestFollowLabel(t *testing.T) {
 		}
 	}
 	for label, want := range map[string]string{
-		"extension, the same again – smooth":                    "On the same path, 2 beats, at the pace you have, closes the round, smooth",
-		"four-petal antispin flower, arm turning back – smooth": "On the same path, 2 beats, at the pace you have, closes the round, smooth",
-		"six-petal antispin flower, arm turning back – smooth":  "On the same path, 4 beats, at a slower pace, closes the round, smooth",
+		"Extension, the same again":                    "On the same path, 2 beats, at the pace you have, closes the round, smooth",
+		"Four-petal antispin flower, turning back": "On the same path, 2 beats, at the pace you have, closes the round, smooth",
+		"Six-petal antispin flower, turning back":  "On the same path, 4 beats, at a slower pace, closes the round, smooth",
 		// The prop has made a half turn more where the hand's circle ends.
-		"two-petal antispin flower, cateye, arm to the other side – smooth": "On a circle of 0.6 m, 2 beats, at the pace you have, leaves a gap after it",
+		"Two-petal antispin flower, cateye, to the other side": "On a circle of 0.6 m, 2 beats, at the pace you have, leaves a gap after it",
 	} {
 		if detail, there := got[label]; detail != want {
 			t.Errorf("%q: %q (there: %v), want %q", label, detail, there, want)
