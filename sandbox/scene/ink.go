@@ -108,6 +108,10 @@ func (st *Stage) draw(l *display.List, s *session.Session, c course) {
 		return
 	}
 	for _, i := range core {
+		if st.Clear {
+			double(l, i)
+			continue
+		}
 		m := l.Marks[i]
 		l.BeginLine(c.width*coreShare, st.Theme.Stage, true)
 		for k := range m.Count {
@@ -123,6 +127,29 @@ const ticksPerTurn = 13
 
 // coreShare is how much of a double stroke's width lies between its lines.
 const coreShare = 0.38
+
+// double makes two lines of the one at l.Marks[i], side by side within its
+// width, for a ground that is to be seen between them.
+func double(l *display.List, i int) {
+	m := l.Marks[i]
+	apart := m.Width * (1 + coreShare) / 4 // of each line's middle, from the stroke's
+	l.Marks[i].Width = m.Width * (1 - coreShare) / 2
+	l.BeginLine(l.Marks[i].Width, m.Color, m.Fade)
+	var was, across display.Pt
+	for k := range m.Count {
+		pts := l.Of(m) // anew, as the list grows
+		at, next := pts[k], pts[min(k+1, m.Count-1)]
+		if k == 0 {
+			was = at
+		}
+		if d := next.Sub(was); d.Len() > 1e-6 { // px; where the head stands still it goes on as it was
+			across = display.Pt{X: -d.Y, Y: d.X}.Scale(apart / d.Len())
+		}
+		was = at
+		pts[k] = at.Add(across)
+		l.To(at.Sub(across), l.Alpha[m.First+k])
+	}
+}
 
 // ticks draws fine strokes across the antispin pieces of a course.
 func (st *Stage) ticks(l *display.List, s *session.Session, c course) {

@@ -23,6 +23,7 @@ type Stage struct {
 	View  View
 	Area  display.Rect
 	Text  float64 // how many times the usual size letters are; 0 is 1
+	Clear bool    // nothing is behind the pattern: no ground may be painted into it
 	Options
 }
 
@@ -87,9 +88,9 @@ func (st *Stage) performer(l *display.List, s *session.Session) {
 	v, hair := st.View, st.Theme.Hair
 	o := v.Origin
 	if !st.HideGrid {
-		reach := min(st.Area.W, st.Area.H) / 2
-		l.Segment(display.Pt{X: o.X - reach, Y: o.Y}, display.Pt{X: o.X + reach, Y: o.Y}, 1, hair)
-		l.Segment(display.Pt{X: o.X, Y: o.Y - reach}, display.Pt{X: o.X, Y: o.Y + reach}, 1, hair)
+		mid, reach := st.Area.Centre(), min(st.Area.W, st.Area.H)/2
+		l.Segment(display.Pt{X: mid.X - reach, Y: o.Y}, display.Pt{X: mid.X + reach, Y: o.Y}, 1, hair)
+		l.Segment(display.Pt{X: o.X, Y: mid.Y - reach}, display.Pt{X: o.X, Y: mid.Y + reach}, 1, hair)
 	}
 	if st.HideArms {
 		return
