@@ -22,17 +22,9 @@ type course struct {
 
 // trail draws where the head has been, fading with age.
 func (st *Stage) trail(l *display.List, lane int, s *session.Session) {
-	t := s.Tracks()[lane]
-	length := t.Beats
-	switch st.Trail {
-	case NoTrail:
+	length := st.Trail.Beats(s, lane)
+	if length == 0 {
 		return
-	case HalfRound:
-		length /= 2
-	case AllRounds:
-		if n, ok := s.Rounds(lane); ok {
-			length *= math.Min(n, mostRounds)
-		}
 	}
 	now, strong := s.Beat(), 0.95
 	if !s.Playing {
@@ -66,7 +58,11 @@ func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) 
 	line(width, c)
 	if !st.PlainInk {
 		if s.Figure(sel).Spin == naming.SpinUnit {
-			line(width*coreShare, st.Theme.Stage)
+			if st.Clear {
+				double(l, len(l.Marks)-1)
+			} else {
+				line(width*coreShare, st.Theme.Stage)
+			}
 		}
 		start := float64(round)*t.Beats + g.Start
 		st.ticksOf(l, s, sel, round, course{sel.Lane, start, start + g.Span, width, func(float64) float64 { return strong }})
