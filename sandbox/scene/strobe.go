@@ -59,23 +59,42 @@ func (st *Stage) DrawStrobe(l *display.List, s *session.Session, beats []float64
 			continue
 		}
 		for _, t := range seen(s) {
-			st.number(l, t, beat, i+1, strong)
+			st.number(l, t, beats[:i+1], strong)
 		}
 	}
 }
 
-// number writes which moment it is into a head whose ink is strong: on a
-// disc in whichever of ink and ground stands out.
-func (st *Stage) number(l *display.List, t *engine.Track, beat float64, n int, strong float64) {
-	const size = 11
-	text, c := strconv.Itoa(n), st.Theme.Ink
+// The size of a moment's number and of the smallest that is written where
+// several moments share a head's place, and the room that a head has, in CSS
+// pixels.
+const (
+	numberSize  = 11.0
+	leastNumber = 7.0
+	numberRoom  = 16.0
+	samePlace   = 4.0
+)
+
+// number writes which moment the last of beats is into a head whose ink is
+// strong, with those before that had the head in the same place; on a disc in
+// whichever of ink and ground stands out.
+func (st *Stage) number(l *display.List, t *engine.Track, beats []float64, strong float64) {
+	last := len(beats) - 1
+	at, c := st.View.ToScreen(t.At(beats[last]).Head), st.Theme.Ink
+	text := strconv.Itoa(last + 1)
+	for i := last - 1; i >= 0; i-- {
+		if st.View.ToScreen(t.At(beats[i]).Head).Sub(at).Len() < samePlace {
+			if more := strconv.Itoa(i+1) + "·" + text; st.Faces.Width(more, leastNumber, true) <= numberRoom {
+				text = more
+			}
+		}
+	}
+	size := min(numberSize, numberSize*numberRoom/st.Faces.Width(text, numberSize, true))
 	if t.Lane.Side == engine.Right {
 		disc := light(display.Mix(st.Theme.Stage, st.ink(t), strong))
 		if math.Abs(light(st.Theme.Stage)-disc) > math.Abs(light(c)-disc) {
 			c = st.Theme.Stage
 		}
 	}
-	at := st.View.ToScreen(t.At(beat).Head)
 	l.Text(display.Pt{X: at.X - st.Faces.Width(text, size, true)/2, Y: at.Y + size*0.36}, size, true, c, text)
 }
 

@@ -1,0 +1,182 @@
+//go:build unix
+
+package capture
+
+import (
+	"bytes"
+	"context"
+	"image"
+	"image/draw"
+	"image/gif"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"syscall"
+	"testing"
+	"time"
+
+	"whorlbench/presets"
+	"whorlbench/sandbox/words"
+)
+
+// libraryTake is a built-in pattern with options changed.
+func libraryTake(t testing.TB, id string, change func(o *Options)) *Take {
+	t.Helper()
+	for _, e := range presets.Library() {
+		if e.ID != id {
+			continue
+		}
+		p, err := e.Pattern()
+		if err != nil {
+			t.Fatal(err)
+		}
+		o := Defaults()
+		if change != nil {
+			change(&o)
+		}
+		take, err := New(p, o, &words.English)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return take
+	}
+	t.Fatalf("no pattern %s in the library", id)
+	return nil
+}
+
+// allFrames are the frames of a loop, each its own.
+func allFrames(t testing.TB, take *Take, l Timeline) []*image.RGBA {
+	t.Helper()
+	var out []*image.RGBA
+	err := take.EachFrame(context.Background(), l, nil, func(_ int, m *image.RGBA) error {
+		c := *m
+		c.Pix = bytes.Clone(m.Pix)
+		out = append(out, &c)
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+// shownGIF are the pictures that a GIF shows, one after the other, as the
+// standard library's decoder has them.
+func shownGIF(t testing.TB, data []byte) ([]*image.RGBA, *gif.GIF) {
+	t.Helper()
+	g, err := gif.DecodeAll(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	screen := image.NewRGBA(image.Rect(0, 0, g.Config.Width, g.Config.Height))
+	var out []*image.RGBA
+	for k, m := range g.Image {
+		draw.Draw(screen, m.Rect, m, m.Rect.Min, draw.Over)
+		c := *screen
+		c.Pix = bytes.Clone(screen.Pix)
+		out = append(out, &c)
+		if g.Disposal[k] == gif.DisposalBackground {
+			draw.Draw(screen, m.Rect, image.Transparent, image.Point{}, draw.Src)
+		}
+	}
+	return out, g
+}
+
+// meanOff is how far two series of pictures are apart, in 255ths, in the mean
+// over all channels of colour.
+func meanOff(a, b []*image.RGBA) float64 {
+	sum, n := 0.0, 0
+	for k := range a {
+		for i := range a[k].Pix {
+			if i%4 != 3 {
+				sum += max(float64(a[k].Pix[i])-float64(b[k].Pix[i]), float64(b[k].Pix[i])-float64(a[k].Pix[i]))
+				n++
+			}
+		}
+	}
+	return sum / float64(n)
+}
+
+func cpu(r *syscall.Rusage) time.Duration {
+	return time.Duration(r.Utime.Nano() + r.Stime.Nano())
+}
+
+// TestAgainstFFmpeg measures GIFs next to those that ffmpeg's palettegen and
+// paletteuse make of the same frames, as they are without options. It judges
+// nothing, and runs only where it is asked for: make bench-capture.
+func TestAgainstFFmpeg(t *testing.T) {
+	if os.Getenv("WHORLBENCH_CAPTURE") == "" {
+		t.Skip("measures only for make bench-capture")
+	}
+	ffmpeg, err := exec.LookPath("ffmpeg")
+	if err != nil {
+		t.Skip("ffmpeg is not here")
+	}
+	night := func(o *Options) { o.Night, o.Show.Names, o.Show.Title, o.Show.Beats = true, true, true, true }
+	for _, tt := range []struct {
+		id     string
+		change func(o *Options)
+	}{{"half-moon", nil}, {"swan", nil}, {"four-corners", nil}, {"starfish", nil}, {"two-bell-buoys", night}, {"lock-gates", night},
+		{"half-moon", func(o *Options) { o.Width, o.Height = 720, 720 }},
+	} {
+		take := libraryTake(t, tt.id, tt.change)
+		l, err := take.gifTimeline()
+		if err != nil {
+			t.Fatal(err)
+		}
+		frames := allFrames(t, take, l)
+		var before, after syscall.Rusage
+		var out bytes.Buffer
+		const times = 3
+		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &before)
+		begin := time.Now()
+		for range times {
+			out.Reset()
+			seen := tally{}
+			for k := range sampleFrames {
+				seen.add(frames[k*len(frames)/sampleFrames])
+			}
+			g := newGIF(&out, take.Width, take.Height, seen.palette(), false, 2)
+			for _, m := range frames {
+				if err := g.add(m, 4); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if err := g.close(); err != nil {
+				t.Fatal(err)
+			}
+		}
+		wall := time.Since(begin) / times
+		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &after)
+		own := (cpu(&after) - cpu(&before)) / times
+
+		dir := t.TempDir()
+		raw, theirs := filepath.Join(dir, "frames"), filepath.Join(dir, "theirs.gif")
+		f, err := os.Create(raw)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range frames {
+			if _, err := f.Write(m.Pix); err != nil {
+				t.Fatal(err)
+			}
+		}
+		f.Close()
+		cmd := exec.Command(ffmpeg, "-v", "error", "-f", "rawvideo", "-pix_fmt", "rgba", "-s", take.size(), "-framerate", "25", "-i", raw,
+			"-vf", "split[a][b];[a]palettegen[p];[b][p]paletteuse", theirs)
+		begin = time.Now()
+		if msg, err := cmd.CombinedOutput(); err != nil {
+			t.Fatalf("%v: %s", err, msg)
+		}
+		theirWall, theirCPU := time.Since(begin), cmd.ProcessState.UserTime()+cmd.ProcessState.SystemTime()
+		data, err := os.ReadFile(theirs)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ours, _ := shownGIF(t, out.Bytes())
+		other, _ := shownGIF(t, data)
+		t.Logf("%s %s, %d frames: bytes %d to %d (%.2f), mean off %.4f to %.4f, CPU %v to %v (%.1f times as fast), wall %v to %v (%.1f)",
+			tt.id, take.size(), len(frames), out.Len(), len(data), float64(out.Len())/float64(len(data)), meanOff(ours, frames), meanOff(other, frames),
+			own.Round(time.Millisecond), theirCPU.Round(time.Millisecond), theirCPU.Seconds()/own.Seconds(), wall.Round(time.Millisecond), theirWall.Round(time.Millisecond), theirWall.Seconds()/wall.Seconds())
+	}
+}
