@@ -96,7 +96,7 @@ func (t *Take) Write(ctx context.Context, w io.Writer, f Format, tell Progress) 
 	if err != nil {
 		return err
 	}
-	p := a.still()
+	var p *picture
 	switch f {
 	case Sheet:
 		if p, err = a.sheet(); err != nil {
@@ -104,12 +104,14 @@ func (t *Take) Write(ctx context.Context, w io.Writer, f Format, tell Progress) 
 		}
 	case Strobe:
 		p = a.strobe()
-	case SVG:
-		err = a.writeSVG(w, p)
-		tell.tell(1, 1)
-		return err
+	default:
+		p = a.still()
 	}
-	err = a.writePNG(w, p)
+	if f == SVG {
+		err = a.writeSVG(w, p)
+	} else {
+		err = a.writePNG(w, p)
+	}
 	tell.tell(1, 1)
 	return err
 }

@@ -89,8 +89,9 @@ const (
 
 var leastSlow, mostSlow = frac.New(1, 10), frac.Int(100)
 
-// check returns all that is wrong with o.
-func (o *Options) check(w *words.Capture) error {
+// Check returns all that is wrong with o, a line each, whatever the pattern.
+func (o *Options) Check(t *words.Table) error {
+	w := &t.Capture
 	var wrong []error
 	refuse := func(bad bool, format string, args ...any) {
 		if bad {

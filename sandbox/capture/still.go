@@ -90,3 +90,12 @@ func unmultiplied(src *image.RGBA) *image.NRGBA {
 
 // size writes the size of a picture, as file names have it.
 func (t *Take) size() string { return fmt.Sprintf("%dx%d", t.Width, t.Height) }
+
+// Straight returns a frame's pixels with their colours as they are without
+// their opacity: red, green, blue, opacity, row by row.
+func Straight(m *image.RGBA) []byte {
+	if m.Opaque() {
+		return m.Pix
+	}
+	return unmultiplied(m).Pix
+}

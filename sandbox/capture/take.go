@@ -34,7 +34,7 @@ type Take struct {
 // New makes a pattern ready to be captured. Its errors say, line by line, what
 // was found in the options and what is allowed.
 func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
-	if err := o.check(&w.Capture); err != nil {
+	if err := o.Check(w); err != nil {
 		return nil, err
 	}
 	t := &Take{Options: o, Workers: 1, pattern: p, words: w, theme: *o.theme()}
