@@ -97,6 +97,8 @@ func (v video) write(ctx context.Context, tool, file string, t *capture.Take, te
 		return context.Cause(ctx)
 	case err != nil:
 		return fmt.Errorf(say.Render.VideoFailed, err, lastLine(said.String()))
+	case said.Len() > 0: // a full disk does not always change its exit status
+		return fmt.Errorf(say.Render.VideoSaid, lastLine(said.String()))
 	}
 	return painted
 }

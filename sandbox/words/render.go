@@ -24,6 +24,7 @@ type Render struct {
 	Whole       string // how all rounds are asked for
 	NoVideo     string // %s: format
 	VideoFailed string // %v: cause, %s: what the program says
+	VideoSaid   string // %s: what the program says
 	Working     string
 }
 
@@ -83,5 +84,6 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	Whole:       "whole",
 	NoVideo:     "whorlbench render: %s needs ffmpeg, which is not installed (on Debian: apt-get install ffmpeg); gif and apng need nothing",
 	VideoFailed: "ffmpeg did not make it: %v: %s",
+	VideoSaid:   "ffmpeg did not make it: %s",
 	Working:     "drawing",
 }
