@@ -10,7 +10,6 @@ import (
 	"runtime"
 	"strconv"
 	"strings"
-	"sync"
 	"syscall"
 
 	"whorlbench/engine/frac"
@@ -118,41 +117,41 @@ func freeName(name string, used map[string]bool) string {
 	return name
 }
 
-// makeAll makes the files, several at a time, and tells of each as it is done.
+// makeAll makes the files, several at a time, and tells of each in order.
 func makeAll(ctx context.Context, jobs []job, mk maker, req request, std streams) (status int) {
 	cores := runtime.GOMAXPROCS(0)
 	atOnce := max(min(cores, len(jobs)), 1)
 	bar := newBar(std, len(jobs))
-	var told sync.Mutex
-	queue := make(chan job)
-	var working sync.WaitGroup
+	made := make([]chan error, len(jobs))
+	for i := range made {
+		made[i] = make(chan error, 1)
+	}
+	next := make(chan int, len(jobs))
+	for i := range jobs {
+		next <- i
+	}
+	close(next)
 	for range atOnce {
-		working.Go(func() {
-			for j := range queue {
-				j.take.Workers = max(cores/atOnce, 1)
-				err := mk.place(ctx, j, req.force, std, bar.of())
-				told.Lock()
-				switch {
-				case err != nil:
-					bar.clear()
-					if !errors.Is(err, context.Canceled) { // which is told once
-						complain(std, "%v", err)
-					}
-					status = unusable
-				case j.to != "-":
-					bar.clear()
-					fmt.Fprintln(std.out, j.to)
-				}
-				told.Unlock()
+		go func() {
+			for i := range next {
+				jobs[i].take.Workers = max(cores/atOnce, 1)
+				made[i] <- mk.place(ctx, jobs[i], req.force, std, bar.of())
 			}
-		})
+		}()
 	}
-	for _, j := range jobs {
-		queue <- j
+	for i, j := range jobs {
+		err := <-made[i]
+		bar.clear()
+		switch {
+		case errors.Is(err, context.Canceled): // which is told once
+			status = unusable
+		case err != nil:
+			complain(std, "%v", err)
+			status = unusable
+		case j.to != "-":
+			fmt.Fprintln(std.out, j.to)
+		}
 	}
-	close(queue)
-	working.Wait()
-	bar.clear()
 	if ctx.Err() != nil {
 		complain(std, "%s", say.Render.Stopped)
 		status = unusable
