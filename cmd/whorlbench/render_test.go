@@ -69,7 +69,7 @@ func TestRenderFormats(t *testing.T) {
 	}{
 		"png":    {"half-moon-64x64.png", picture, 64, 64},
 		"strobe": {"half-moon-strobe-64x64.png", picture, 64, 64},
-		"sheet":  {"half-moon-sheet-64x64.png", picture, 4*64 + 5*7, 64 + 2*7}, // four beats, gaps of 12·0.6
+		"sheet":  {"half-moon-sheet-64x64.png", picture, 4*64 + 5*5, 64 + 2*5}, // four beats, gaps of 12·64/150
 		"apng":   {"half-moon-apng-64x64-25fps.png", picture, 64, 64},
 		"gif":    {"half-moon-64x64-25fps.gif", func(data []byte) (image.Config, error) { return gif.DecodeConfig(bytes.NewReader(data)) }, 64, 64},
 		"svg":    {"half-moon-64x64.svg", nil, 0, 0},

@@ -13,10 +13,12 @@ import (
 
 // A picture is laid out for designSide CSS pixels and shown larger or smaller
 // as a whole, so that a projector's has the looks of a phone's; but no smaller
-// than leastUnit, where letters and lines would be lost.
+// than leastUnit, where letters and lines would be lost, unless even leastSide
+// CSS pixels find no room.
 const (
 	designSide = 360
 	leastUnit  = 0.6
+	leastSide  = 150
 )
 
 // The layout of a picture, in CSS pixels.
@@ -30,7 +32,8 @@ const (
 
 // unit returns how many pixels a CSS pixel has.
 func (t *Take) unit() float64 {
-	return max(float64(min(t.Width, t.Height))/designSide, leastUnit)
+	side := float64(min(t.Width, t.Height))
+	return max(side/designSide, min(leastUnit, side/leastSide))
 }
 
 // frame returns the whole picture, in CSS pixels.

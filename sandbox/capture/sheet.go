@@ -48,7 +48,7 @@ func (t *Take) cells() ([]float64, error) {
 			}
 		}
 		slices.Sort(beats)
-		beats = slices.CompactFunc(beats, func(a, b float64) bool { return b-a < sameMoment })
+		beats = slices.CompactFunc(beats, func(a, b float64) bool { return math.Abs(a-b) < sameMoment })
 	}
 	if len(beats) == 0 {
 		n := t.beats.Neg().Floor().Neg() // ⌈beats⌉
@@ -70,7 +70,7 @@ func columns(n int) int {
 	}
 	best, left := 0, n
 	side := int(math.Ceil(math.Sqrt(float64(n))))
-	for c := side; c <= side+2; c++ {
+	for c := side; c <= side+1; c++ {
 		if over := (c - n%c) % c; over < left {
 			best, left = c, over
 		}

@@ -65,9 +65,10 @@ func (st *Stage) DrawStrobe(l *display.List, s *session.Session, beats []float64
 }
 
 // The size of a moment's number and of the smallest that is written where
-// several moments share a head's place, and the room that a head has, in CSS
-// pixels.
+// several moments share a head's place, the room that a head has, and what is
+// free within a ring, in CSS pixels.
 const (
+	ringInside  = 10.0
 	numberSize  = 11.0
 	leastNumber = 7.0
 	numberRoom  = 16.0
@@ -94,6 +95,8 @@ func (st *Stage) number(l *display.List, t *engine.Track, beats []float64, stron
 		if math.Abs(light(st.Theme.Stage)-disc) > math.Abs(light(c)-disc) {
 			c = st.Theme.Stage
 		}
+	} else if !st.Clear { // no tether is to strike the number out
+		l.Disc(at, ringInside, st.Theme.Stage)
 	}
 	l.Text(display.Pt{X: at.X - st.Faces.Width(text, size, true)/2, Y: at.Y + size*0.36}, size, true, c, text)
 }

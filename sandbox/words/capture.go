@@ -20,7 +20,6 @@ type Capture struct {
 	TooManyWays string // %s: rounds after which it closes; %d: frames allowed
 	TooLarge    string // %d: pictures on a sheet; %d, %d: pixels
 	SheetMost   string // %d: pictures; %d: allowed
-	NoTips      string
 	NeverJoins  string // %s: title
 	NotYet      string // %s: title, %s: rounds to its closing
 }
@@ -41,7 +40,6 @@ var englishCapture = Capture{
 	TooManyWays: "it closes only after %s, more than %d frames: ask for some of its rounds",
 	TooLarge:    "a sheet of %d pictures, each %d by %d pixels, is too large: ask for smaller ones",
 	SheetMost:   "a sheet of %d pictures is too long, at most %d: ask for fewer rounds",
-	NoTips:      "there are no petals here, so the sheet has a picture for each beat",
 	NeverJoins:  "%s: the hand does not come back to where it began, so the loop jumps at its end",
 	NotYet:      "%s: it is not yet back where it began, so the loop jumps at its end; it closes after %s",
 }
