@@ -71,7 +71,7 @@ func bothWays(t *testing.T, l *display.List, w, h int, scale float64) (pixels *i
 	pixels = image.NewRGBA(image.Rect(0, 0, w, h))
 	paint.NewPixels(faces).Paint(pixels, l, scale)
 	var file bytes.Buffer
-	if err := paint.SVG(&file, l, faces, float64(w)/scale, float64(h)/scale, scale, "a & b < c"); err != nil {
+	if err := paint.SVG(&file, l, faces, float64(w)/scale, float64(h)/scale, scale, "a & b < c \"d\" \x01\xff"); err != nil {
 		t.Fatal(err)
 	}
 	return pixels, paint.ShowSVG(t, file.Bytes(), w, h, scale)

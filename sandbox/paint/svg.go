@@ -1,12 +1,14 @@
 package paint
 
 import (
-	"encoding/xml"
 	"fmt"
+	"html"
 	"image/color"
 	"io"
 	"math"
 	"strconv"
+	"strings"
+	"unicode/utf8"
 
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/face"
@@ -42,16 +44,15 @@ func (s *svg) text(t string) *svg {
 	return s
 }
 
+// escaped writes a text of any characters; those that XML has no place for are
+// written as blanks.
 func (s *svg) escaped(t string) *svg {
-	_ = xml.EscapeText((*appender)(&s.out), []byte(t)) // which never fails
-	return s
-}
-
-type appender []byte
-
-func (a *appender) Write(p []byte) (int, error) {
-	*a = append(*a, p...)
-	return len(p), nil
+	return s.text(html.EscapeString(strings.Map(func(r rune) rune {
+		if r < ' ' || r == utf8.RuneError || r == 0xfffe || r == 0xffff {
+			return ' '
+		}
+		return r
+	}, t)))
 }
 
 // number writes x to a hundredth, which is less than a screen can show.
