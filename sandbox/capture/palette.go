@@ -104,6 +104,7 @@ func (t tally) palette() *palette {
 	for _, g := range groups {
 		p.colours = append(p.colours, middle(g))
 	}
+	p.order()
 	for range bettered {
 		for i := range groups {
 			groups[i] = nil
@@ -117,6 +118,7 @@ func (t tally) palette() *palette {
 				p.colours[i] = middle(g)
 			}
 		}
+		p.order()
 	}
 	return p
 }
@@ -187,11 +189,26 @@ func middle(of []counted) rgb {
 	return out
 }
 
+// order puts the colours in the order of their green, which nearest goes by.
+func (p *palette) order() {
+	slices.SortFunc(p.colours, func(a, b rgb) int {
+		return cmp.Or(cmp.Compare(a>>8&255, b>>8&255), cmp.Compare(a, b))
+	})
+}
+
 // nearest returns the place of the colour nearest to c, and how far off it is.
+// It looks from c's green on and back, until green alone is further off.
 func (p *palette) nearest(c rgb) (at int, d int32) {
+	green := func(x rgb) int32 { return int32(x >> 8 & 255) }
+	from, _ := slices.BinarySearchFunc(p.colours, green(c), func(x rgb, g int32) int { return int(green(x) - g) })
 	d = 1 << 30
-	for i, x := range p.colours {
-		if o := off(c, x); o < d {
+	for i := from; i < len(p.colours) && green(p.colours[i])-green(c) < d; i++ {
+		if o := off(c, p.colours[i]); o < d {
+			at, d = i, o
+		}
+	}
+	for i := from - 1; i >= 0 && green(c)-green(p.colours[i]) < d; i-- {
+		if o := off(c, p.colours[i]); o < d {
 			at, d = i, o
 		}
 	}
