@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"image/color"
 	"os/signal"
+	"path/filepath"
 	"runtime"
 	"strconv"
 	"strings"
@@ -109,9 +110,10 @@ func jobsOf(files []string, req request, mk maker, std streams) (jobs []job, sta
 
 // freeName returns a name that no file before has, numbered if need be.
 func freeName(name string, used map[string]bool) string {
-	base, ext, _ := strings.Cut(name, ".")
+	ext := filepath.Ext(name)
+	base := strings.TrimSuffix(name, ext)
 	for n := 2; used[name]; n++ {
-		name = fmt.Sprintf("%s-%d.%s", base, n, ext)
+		name = fmt.Sprintf("%s-%d%s", base, n, ext)
 	}
 	used[name] = true
 	return name

@@ -36,7 +36,8 @@ func (b *box) add(z complex128) {
 }
 
 // ExtentOf returns what the lanes' hands and heads reach from one beat to
-// another, with the performer unless arms are hidden.
+// another, with the performer unless arms are hidden: it is for pictures, which
+// have no room to spare, where Fit holds still while speeds are tried out.
 func ExtentOf(p engine.Pattern, tracks []*engine.Track, from, to float64, o Options) Extent {
 	var e Extent
 	for _, t := range tracks {
