@@ -3,30 +3,16 @@ package main
 import (
 	"context"
 	"errors"
-	"flag"
 	"fmt"
-	"image/color"
 	"os/signal"
 	"path/filepath"
 	"runtime"
-	"strconv"
 	"strings"
 	"syscall"
 
-	"whorlbench/engine/frac"
 	"whorlbench/sandbox/capture"
-	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/words"
 )
-
-// request is what the flags of render ask for.
-type request struct {
-	out       string
-	force     bool
-	format    string
-	sameFrame bool
-	capture.Options
-}
 
 // render makes a file of each pattern.
 func render(ctx context.Context, args []string, std streams) int {
@@ -159,125 +145,4 @@ func makeAll(ctx context.Context, jobs []job, mk maker, req request, std streams
 		status = unusable
 	}
 	return status
-}
-
-// askedFor reads the flags.
-func askedFor(args []string, std streams) (files []string, req request, status int, done bool) {
-	w := &say.Render
-	o := capture.Defaults()
-	var wrong []error
-	flags := flag.NewFlagSet(program+" render", flag.ContinueOnError)
-	flags.StringVar(&req.out, "o", "", "")
-	flags.BoolVar(&req.force, "force", false, "")
-	flags.BoolVar(&req.sameFrame, "same-frame", false, "")
-	flags.BoolVar(&o.Mirror, "mirror", false, "")
-	flags.StringVar(&req.format, "format", "gif", "")
-	size := flags.String("size", "", "")
-	fps := flags.String("fps", "25", "")
-	rounds := flags.String("rounds", w.Whole, "")
-	slow := flags.String("slow", "1", "")
-	at := flags.String("at", "0", "")
-	per := flags.String("per", "beat", "")
-	moments := flags.String("moments", strconv.Itoa(o.Moments), "")
-	theme := flags.String("theme", "day", "")
-	background := flags.String("background", "theme", "")
-	trail := flags.String("trail", "round", "")
-	show, hide := flags.String("show", "", ""), flags.String("hide", "", "")
-	if files, status, done = parse(flags, args, w.Usage, std); done {
-		return nil, req, status, true
-	}
-	refuse := func(format string, args ...any) { wrong = append(wrong, fmt.Errorf(format, args...)) }
-	number := func(name, text string, dst *frac.Frac) {
-		f, err := frac.Parse(text)
-		if err != nil {
-			refuse(w.Number, name, text, w.AnyNumber)
-		}
-		*dst = f
-	}
-	choice := func(name, text string, among ...string) int {
-		for i, s := range among {
-			if s == text {
-				return i
-			}
-		}
-		refuse(w.Choice, name, text, strings.Join(among, ", "))
-		return 0
-	}
-	each := func(name, list string, what map[string]*bool, among []string, to bool) {
-		for s := range strings.SplitSeq(list, ",") {
-			if s = strings.TrimSpace(s); s == "" {
-				continue
-			}
-			if b, ok := what[s]; ok {
-				*b = to
-			} else {
-				refuse(w.Choice, name, s, strings.Join(among, ", "))
-			}
-		}
-	}
-	if *size != "" {
-		if n, err := fmt.Sscanf(*size+"\n", "%dx%d\n", &o.Width, &o.Height); n != 2 || err != nil {
-			refuse(w.Size, *size)
-		}
-	}
-	number("fps", *fps, &o.FPS)
-	number("slow", *slow, &o.Slow)
-	number("at", *at, &o.At)
-	count := func(name, text string, dst *int) {
-		n, err := strconv.Atoi(text)
-		if err != nil || n < 1 {
-			refuse(w.Number, name, text, w.WholeNumber)
-			return
-		}
-		*dst = n
-	}
-	if *rounds != w.Whole {
-		count("rounds", *rounds, &o.Rounds)
-	}
-	count("moments", *moments, &o.Moments)
-	o.Per = capture.Per(choice("per", *per, "beat", "petal"))
-	o.Night = choice("theme", *theme, "day", "night") == 1
-	o.Show.Trail = scene.TrailLength(choice("trail", *trail, "round", "half", "all", "none"))
-	grid, pieces := false, false
-	each("show", *show, map[string]*bool{"grid": &grid, "pieces": &pieces, "title": &o.Show.Title, "names": &o.Show.Names, "beats": &o.Show.Beats},
-		[]string{"grid", "pieces", "title", "names", "beats"}, true)
-	o.Show.HideGrid, o.Show.ByPiece = !grid, pieces
-	each("hide", *hide, map[string]*bool{"path": &o.Show.HideHandPath, "arms": &o.Show.HideArms, "letters": &o.Show.HideLetters, "kinds": &o.Show.PlainInk},
-		[]string{"path", "arms", "letters", "kinds"}, true)
-	switch *background {
-	case "theme":
-	case "clear":
-		o.Ground = capture.Clear
-	default:
-		o.Ground = capture.Coloured
-		var ok bool
-		if o.Colour, ok = colourOf(*background); !ok {
-			refuse(w.Background, *background)
-		}
-	}
-	if len(wrong) == 0 {
-		if err := o.Check(&words.English); err != nil {
-			for line := range strings.SplitSeq(err.Error(), "\n") {
-				refuse(w.Fault, line)
-			}
-		}
-	}
-	for _, err := range wrong {
-		complain(std, "%v", err)
-	}
-	req.Options = o
-	if len(wrong) > 0 {
-		complain(std, say.TryHelp, flags.Name())
-		return nil, req, unusable, true
-	}
-	return files, req, fine, false
-}
-
-// colourOf reads #rrggbb.
-func colourOf(text string) (c color.NRGBA, ok bool) {
-	if len(text) != 7 || text[0] != '#' {
-		return c, false
-	}
-	n, err := strconv.ParseUint(text[1:], 16, 32)
-	return color.NRGBA{uint8(n >> 16), uint8(n >> 8), uint8(n), 255}, err == nil
 }
