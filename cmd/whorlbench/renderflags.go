@@ -10,6 +10,7 @@ import (
 
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/capture"
+	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/words"
 )
@@ -45,7 +46,7 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	flags.StringVar(&in.at, "at", "0", "")
 	flags.StringVar(&in.per, "per", "beat", "")
 	flags.StringVar(&in.moments, "moments", "8", "")
-	flags.StringVar(&in.theme, "theme", "day", "")
+	flags.StringVar(&in.theme, "theme", "", "")
 	flags.StringVar(&in.background, "background", "theme", "")
 	flags.StringVar(&in.trail, "trail", "round", "")
 	flags.StringVar(&in.show, "show", "", "")
@@ -88,7 +89,6 @@ func (in *texts) read(o *capture.Options) []string {
 	}
 	o.Moments = r.count("moments", in.moments)
 	o.Per = capture.Per(r.choice("per", in.per, "beat", "petal"))
-	o.Night = r.choice("theme", in.theme, "day", "night") == 1
 	s := &o.Show
 	s.Trail = scene.TrailLength(r.choice("trail", in.trail, "round", "half", "all", "none"))
 	for _, i := range r.several("show", in.show, "grid", "pieces", "title", "names", "beats") {
@@ -107,6 +107,10 @@ func (in *texts) read(o *capture.Options) []string {
 			r.add(say.Render.Background, in.background)
 		}
 		o.Ground = capture.Coloured
+		o.Night = display.Light(o.Colour) < 128
+	}
+	if in.theme != "" {
+		o.Night = r.choice("theme", in.theme, "day", "night") == 1
 	}
 	return r.lines
 }

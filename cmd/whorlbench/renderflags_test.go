@@ -27,8 +27,10 @@ func TestRenderFlags(t *testing.T) {
 		{[]string{"--theme", "night"}, func(o *capture.Options) { o.Night = true }},
 		{[]string{"--background", "clear"}, func(o *capture.Options) { o.Ground = capture.Clear }},
 		{[]string{"--background", "#0a1B2c"}, func(o *capture.Options) {
-			o.Ground, o.Colour = capture.Coloured, color.NRGBA{10, 27, 44, 255}
+			o.Ground, o.Colour, o.Night = capture.Coloured, color.NRGBA{10, 27, 44, 255}, true
 		}},
+		{[]string{"--background", "#ffffff"}, func(o *capture.Options) { o.Ground, o.Colour = capture.Coloured, color.NRGBA{255, 255, 255, 255} }},
+		{[]string{"--background", "#000000", "--theme", "day"}, func(o *capture.Options) { o.Ground, o.Colour = capture.Coloured, color.NRGBA{A: 255} }},
 		{[]string{"--mirror"}, func(o *capture.Options) { o.Mirror = true }},
 		{[]string{"--trail", "half"}, func(o *capture.Options) { o.Show.Trail = scene.HalfRound }},
 		{[]string{"--trail", "all"}, func(o *capture.Options) { o.Show.Trail = scene.AllRounds }},

@@ -6,6 +6,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/face"
 	"whorlbench/sandbox/paint"
 	"whorlbench/sandbox/scene"
@@ -40,6 +41,7 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 	t := &Take{Options: o, Workers: 1, pattern: p, words: w, theme: *o.theme()}
 	if o.Ground == Coloured {
 		t.theme.Stage = o.ground()
+		t.theme.Hair = display.Mix(t.theme.Stage, t.theme.Ink, hairShare)
 	}
 	t.Show.HideWhole = true // nothing is in hand
 	for _, l := range p.Lanes {
@@ -69,6 +71,10 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 	}
 	return t, nil
 }
+
+// hairShare is how much of the ink is in the decoration on a ground of its own
+// colour: about as much as the themes have.
+const hairShare = 0.17
 
 // reach returns what of the plane the captured beats reach, and the trail
 // before them.

@@ -1,7 +1,6 @@
 package scene
 
 import (
-	"image/color"
 	"math"
 	"strconv"
 
@@ -91,18 +90,12 @@ func (st *Stage) number(l *display.List, t *engine.Track, beats []float64, stron
 	}
 	size := min(numberSize, numberSize*numberRoom/st.Faces.Width(text, numberSize, true))
 	if t.Lane.Side == engine.Right {
-		disc := light(display.Mix(st.Theme.Stage, st.ink(t), strong))
-		if math.Abs(light(st.Theme.Stage)-disc) > math.Abs(light(c)-disc) {
+		disc := display.Light(display.Mix(st.Theme.Stage, st.ink(t), strong))
+		if math.Abs(display.Light(st.Theme.Stage)-disc) > math.Abs(display.Light(c)-disc) {
 			c = st.Theme.Stage
 		}
 	} else if !st.Clear { // no tether is to strike the number out
 		l.Disc(at, ringInside, st.Theme.Stage)
 	}
 	l.Text(display.Pt{X: at.X - st.Faces.Width(text, size, true)/2, Y: at.Y + size*0.36}, size, true, c, text)
-}
-
-// light returns how light a colour looks, from 0 to 255 (the luma of ITU-R
-// BT.601).
-func light(c color.NRGBA) float64 {
-	return 0.299*float64(c.R) + 0.587*float64(c.G) + 0.114*float64(c.B)
 }

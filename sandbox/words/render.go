@@ -55,7 +55,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --per WHAT           sheet: beat or petal (default beat)
   --moments N          strobe: how many (default 8)
 
-  --theme THEME        day or night (default day)
+  --theme THEME        day or night (default day, on a dark background night)
   --background COLOUR  theme, clear, or a colour such as #ffffff (default theme)
   --mirror             as in a mirror, for learners who face the picture
   --trail LENGTH       round, half, all or none (default round)
