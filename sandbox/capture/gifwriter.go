@@ -186,13 +186,15 @@ func rgbOf(c []byte) rgb { return rgb(c[0])<<16 | rgb(c[1])<<8 | rgb(c[2]) }
 // slowly costs little to leave, what changes fast much to write; the root makes
 // the whole least for what is off in all. Patience is kept such that all
 // pixels together are off by mostOff times what the palette makes inevitable,
-// which is less than dithering costs.
+// which is less than dithering costs; and none is off by more than mostLoose,
+// 8 in each channel, that moving edges stay clean.
 const (
+	mostLoose     = 24
 	firstPatience = 1.5
 	leastPatience = 0.5
 	mostPatience  = 4
 	patienceStep  = 1.07
-	mostOff       = 1.35
+	mostOff       = 1.4
 )
 
 // settle makes patience longer or shorter by what is off after a frame.
@@ -208,7 +210,7 @@ func (g *gifWriter) settle() {
 // whether that is anything.
 func (g *gifWriter) change(p *pixel, c, next rgb) bool {
 	step := off(c, next)
-	loose := int32(g.patience * roots[step])
+	loose := min(int32(g.patience*roots[step]), mostLoose)
 	_, nearest := g.pal.index(c)
 	stays := int32(math.MaxInt16)
 	if g.frames > 0 {
