@@ -193,8 +193,8 @@ const (
 	firstPatience = 1.5
 	leastPatience = 0.5
 	mostPatience  = 4
-	patienceStep  = 1.07
-	mostOff       = 1.4
+	patienceStep  = 1.04
+	mostOff       = 1.40
 )
 
 // settle makes patience longer or shorter by what is off after a frame.
