@@ -19,7 +19,7 @@ MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
 
 .DEFAULT_GOAL := help
 .NOTPARALLEL:
-.PHONY: help run test dist fuzz bench bench-frame shots size clean vet format unit browser chromium npm
+.PHONY: help run test dist fuzz bench bench-frame bench-capture shots size clean vet format unit browser chromium npm
 
 help:
 	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
@@ -28,6 +28,7 @@ help:
 	@echo 'make size    hold the download against an empty program of the same engine'
 	@echo 'make bench   the Go benchmarks'
 	@echo 'make bench-frame  a frame of the bench next to other pages, in Chromium'
+	@echo 'make bench-capture  GIFs next to ffmpeg, where that is installed'
 	@echo 'make shots   pictures of every state at four screen sizes, in $(SHOTS)'
 	@echo 'make fuzz    feed the file reader nonsense for $(FUZZTIME)'
 	@echo 'make clean   take away what was built'
@@ -72,6 +73,10 @@ shots: chromium dist
 # A measurement, not a test: it judges nothing.
 bench-frame: chromium npm dist
 	WHORLBENCH_FRAMES=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestFrameTime ./web/browser
+
+# Likewise: bytes, error and time of GIFs next to ffmpeg's of the same frames.
+bench-capture:
+	WHORLBENCH_CAPTURE=1 $(GO) test -count=1 -v -run TestAgainstFFmpeg ./sandbox/capture
 
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...

@@ -1,5 +1,5 @@
-// Command whorlbench serves the bench and answers questions about pattern
-// files.
+// Command whorlbench serves the bench, answers questions about pattern files
+// and makes pictures and loops of them.
 package main
 
 import (
@@ -50,6 +50,8 @@ func run(ctx context.Context, args []string, in io.Reader, out, errs io.Writer) 
 		return sample(rest, std)
 	case "link":
 		return links(rest, std)
+	case "render":
+		return render(ctx, rest, std)
 	case "help", "-h", "-help", "--help":
 		fmt.Fprint(out, say.Usage)
 		return fine

@@ -203,3 +203,8 @@ func Clear(c color.NRGBA, a float64) color.NRGBA {
 	c.A = uint8(math.Round(float64(c.A) * min(max(a, 0), 1)))
 	return c
 }
+
+// Light returns how light c looks, from 0 to 255 (the luma of ITU-R BT.601).
+func Light(c color.NRGBA) float64 {
+	return 0.299*float64(c.R) + 0.587*float64(c.G) + 0.114*float64(c.B)
+}

@@ -127,3 +127,14 @@ func TestClear(t *testing.T) {
 		}
 	}
 }
+
+// TestLight: black, white and the primaries, by the weights of ITU-R BT.601.
+func TestLight(t *testing.T) {
+	for c, want := range map[color.NRGBA]float64{
+		{}: 0, {255, 255, 255, 255}: 255, {R: 255}: 76.245, {G: 255}: 149.685, {B: 255}: 29.07,
+	} {
+		if got := Light(c); got < want-1e-9 || got > want+1e-9 {
+			t.Errorf("Light(%v) = %v, want %v", c, got, want)
+		}
+	}
+}

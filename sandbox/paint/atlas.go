@@ -15,6 +15,7 @@ const AtlasSize = 1024
 // and filled anew by the frames that follow.
 type Atlas struct {
 	faces  *face.Set
+	side   int
 	glyphs map[glyphKey]Glyph
 	shelf  image.Rectangle // free part of the row in use
 	next   int             // where the next row begins
@@ -51,16 +52,22 @@ const whiteSide = 3
 
 // NewAtlas returns an atlas with its white spot.
 func NewAtlas(faces *face.Set) *Atlas {
-	a := &Atlas{faces: faces}
+	a := &Atlas{faces: faces, side: AtlasSize}
 	a.Clear()
 	return a
+}
+
+// grow makes the texture twice as wide and high, and forgets all letters.
+func (a *Atlas) grow() {
+	a.side *= 2
+	a.Clear()
 }
 
 // Clear forgets all letters.
 func (a *Atlas) Clear() {
 	a.glyphs = map[glyphKey]Glyph{}
 	a.next, a.Full = whiteSide+1, false
-	a.shelf = image.Rect(whiteSide+1, 0, AtlasSize, whiteSide+1)
+	a.shelf = image.Rect(whiteSide+1, 0, a.side, whiteSide+1)
 	a.Fresh = a.Fresh[:0]
 	pix := make([]byte, 4*whiteSide*whiteSide)
 	for i := range pix {
@@ -109,10 +116,10 @@ func (a *Atlas) place(w, h int) (image.Rectangle, bool) {
 	if w+1 > a.shelf.Dx() || h+1 > a.shelf.Dy() {
 		// A new row, a little higher so that like letters share it.
 		high := h + 1 + h/8
-		if a.next+high > AtlasSize || w+1 > AtlasSize {
+		if a.next+high > a.side || w+1 > a.side {
 			return image.Rectangle{}, false
 		}
-		a.shelf = image.Rect(0, a.next, AtlasSize, a.next+high)
+		a.shelf = image.Rect(0, a.next, a.side, a.next+high)
 		a.next += high
 	}
 	in := image.Rect(a.shelf.Min.X, a.shelf.Min.Y, a.shelf.Min.X+w, a.shelf.Min.Y+h)

@@ -46,12 +46,21 @@ func Trail(t *engine.Track, from, to float64, add func(p engine.Point, leg int, 
 		}
 		u0 := min(max((from-start)/g.Span, 0), 1)
 		u1 := min((to-start)/g.Span, 1)
-		n := max(int(math.Ceil(float64(legPoints(g, budget))*(u1-u0))), 1)
-		for k := 0; k <= n; k++ {
-			u := u0 + (u1-u0)*float64(k)/float64(n)
+		// Points stand still while the ends go on: only the first and the last
+		// are where the beats say.
+		n := float64(legPoints(g, budget))
+		k0, k1 := math.Floor(u0*n)+1, math.Ceil(u1*n)-1
+		for k := k0 - 1; k <= k1+1; k++ {
+			u := k / n
+			switch {
+			case k < k0:
+				u = u0
+			case k > k1:
+				u = u1
+			}
 			p := t.PointAt(round, piece, u)
 			broken := first
-			if k == 0 && !first {
+			if k < k0 && !first {
 				if cmplx.Abs(p.Head-last.Head) < jumpLimit && cmplx.Abs(p.Hand-last.Hand) < jumpLimit {
 					continue
 				}

@@ -22,17 +22,9 @@ type course struct {
 
 // trail draws where the head has been, fading with age.
 func (st *Stage) trail(l *display.List, lane int, s *session.Session) {
-	t := s.Tracks()[lane]
-	length := t.Beats
-	switch st.Trail {
-	case NoTrail:
+	length := st.Trail.Beats(s, lane)
+	if length == 0 {
 		return
-	case HalfRound:
-		length /= 2
-	case AllRounds:
-		if n, ok := s.Rounds(lane); ok {
-			length *= math.Min(n, mostRounds)
-		}
 	}
 	now, strong := s.Beat(), 0.95
 	if !s.Playing {
@@ -66,7 +58,11 @@ func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) 
 	line(width, c)
 	if !st.PlainInk {
 		if s.Figure(sel).Spin == naming.SpinUnit {
-			line(width*coreShare, st.Theme.Stage)
+			if st.Clear {
+				double(l, len(l.Marks)-1)
+			} else {
+				line(width*coreShare, st.Theme.Stage)
+			}
 		}
 		start := float64(round)*t.Beats + g.Start
 		st.ticksOf(l, s, sel, round, course{sel.Lane, start, start + g.Span, width, func(float64) float64 { return strong }})
@@ -108,6 +104,10 @@ func (st *Stage) draw(l *display.List, s *session.Session, c course) {
 		return
 	}
 	for _, i := range core {
+		if st.Clear {
+			double(l, i)
+			continue
+		}
 		m := l.Marks[i]
 		l.BeginLine(c.width*coreShare, st.Theme.Stage, true)
 		for k := range m.Count {
@@ -123,6 +123,29 @@ const ticksPerTurn = 13
 
 // coreShare is how much of a double stroke's width lies between its lines.
 const coreShare = 0.38
+
+// double makes two lines of the one at l.Marks[i], side by side within its
+// width, for a ground that is to be seen between them.
+func double(l *display.List, i int) {
+	m := l.Marks[i]
+	apart := m.Width * (1 + coreShare) / 4 // of each line's middle, from the stroke's
+	l.Marks[i].Width = m.Width * (1 - coreShare) / 2
+	l.BeginLine(l.Marks[i].Width, m.Color, m.Fade)
+	var was, across display.Pt
+	for k := range m.Count {
+		pts := l.Of(m) // anew, as the list grows
+		at, next := pts[k], pts[min(k+1, m.Count-1)]
+		if k == 0 {
+			was = at
+		}
+		if d := next.Sub(was); d.Len() > 1e-6 { // px; where the head stands still it goes on as it was
+			across = display.Pt{X: -d.Y, Y: d.X}.Scale(apart / d.Len())
+		}
+		was = at
+		pts[k] = at.Add(across)
+		l.To(at.Sub(across), l.Alpha[m.First+k])
+	}
+}
 
 // ticks draws fine strokes across the antispin pieces of a course.
 func (st *Stage) ticks(l *display.List, s *session.Session, c course) {

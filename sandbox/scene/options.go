@@ -1,5 +1,11 @@
 package scene
 
+import (
+	"math"
+
+	"whorlbench/sandbox/session"
+)
+
 // Options are what the stage shows; the zero value shows what helps most.
 type Options struct {
 	Trail        TrailLength
@@ -27,3 +33,19 @@ const (
 
 // mostRounds bounds the trail of a lane that closes late.
 const mostRounds = 8
+
+// Beats returns how far back a lane's trail reaches.
+func (l TrailLength) Beats(s *session.Session, lane int) float64 {
+	round := s.Tracks()[lane].Beats
+	switch l {
+	case NoTrail:
+		return 0
+	case HalfRound:
+		return round / 2
+	case AllRounds:
+		if n, ok := s.Rounds(lane); ok {
+			return round * math.Min(n, mostRounds)
+		}
+	}
+	return round
+}

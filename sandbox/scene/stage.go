@@ -23,6 +23,7 @@ type Stage struct {
 	View  View
 	Area  display.Rect
 	Text  float64 // how many times the usual size letters are; 0 is 1
+	Clear bool    // nothing is behind the pattern: no ground may be painted into it
 	Options
 }
 
@@ -60,11 +61,16 @@ func (st *Stage) DrawMoving(l *display.List, s *session.Session) {
 	if st.showsWhole(s) {
 		st.slice(l, s, s.Selected())
 	}
+	st.moment(l, s, s.Beat())
+}
+
+// moment draws hands, arms, tethers and heads at a beat.
+func (st *Stage) moment(l *display.List, s *session.Session, beat float64) {
 	for _, t := range seen(s) {
-		st.arms(l, t, s)
+		st.arms(l, t, t.At(beat), s.Pattern().Performer)
 	}
 	for _, t := range seen(s) {
-		st.ends(l, t, s)
+		st.ends(l, t, t.At(beat))
 	}
 }
 
@@ -87,9 +93,9 @@ func (st *Stage) performer(l *display.List, s *session.Session) {
 	v, hair := st.View, st.Theme.Hair
 	o := v.Origin
 	if !st.HideGrid {
-		reach := min(st.Area.W, st.Area.H) / 2
-		l.Segment(display.Pt{X: o.X - reach, Y: o.Y}, display.Pt{X: o.X + reach, Y: o.Y}, 1, hair)
-		l.Segment(display.Pt{X: o.X, Y: o.Y - reach}, display.Pt{X: o.X, Y: o.Y + reach}, 1, hair)
+		mid, reach := st.Area.Centre(), min(st.Area.W, st.Area.H)/2
+		l.Segment(display.Pt{X: mid.X - reach, Y: o.Y}, display.Pt{X: mid.X + reach, Y: o.Y}, 1, hair)
+		l.Segment(display.Pt{X: o.X, Y: mid.Y - reach}, display.Pt{X: o.X, Y: mid.Y + reach}, 1, hair)
 	}
 	if st.HideArms {
 		return
@@ -100,8 +106,15 @@ func (st *Stage) performer(l *display.List, s *session.Session) {
 	}
 	a, b := v.ToScreen(complex(-half, 0)), v.ToScreen(complex(half, 0))
 	l.Segment(a, b, 5, hair)
-	l.Ring(v.ToScreen(complex(0, half*1.15)), half*0.55*v.Scale, 3, hair)
+	l.Ring(v.ToScreen(complex(0, half*faceUp)), half*faceRadius*v.Scale, 3, hair)
 }
+
+// Where the sketched face stands above the shoulders, and how large it is, in
+// half shoulders.
+const (
+	faceUp     = 1.15
+	faceRadius = 0.55
+)
 
 // handPath draws where the hand goes, over one round.
 func (st *Stage) handPath(l *display.List, t *engine.Track) {
@@ -160,13 +173,14 @@ func (st *Stage) cutEnd(l *display.List, head, dir complex128, c color.NRGBA) {
 	across := dir / complex(cmplx.Abs(dir), 0) * 1i
 	const half = 7 // px
 	d := across * complex(half/st.View.Scale, 0)
-	l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 4.5, st.Theme.Stage)
+	if !st.Clear {
+		l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 4.5, st.Theme.Stage)
+	}
 	l.Segment(st.View.ToScreen(head-d), st.View.ToScreen(head+d), 2, c)
 }
 
-// arms draws arm and tether at the playhead.
-func (st *Stage) arms(l *display.List, t *engine.Track, s *session.Session) {
-	at := t.At(s.Beat())
+// arms draws arm and tether.
+func (st *Stage) arms(l *display.List, t *engine.Track, at engine.State, p engine.Performer) {
 	v := st.View
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	side := 1.0
@@ -174,16 +188,15 @@ func (st *Stage) arms(l *display.List, t *engine.Track, s *session.Session) {
 		side = -1
 	}
 	if t.Lane.Plane == engine.Wall && !st.HideArms {
-		shoulder := v.ToScreen(complex(side*s.Pattern().Performer.Shoulders/2, 0))
+		shoulder := v.ToScreen(complex(side*p.Shoulders/2, 0))
 		l.Segment(shoulder, hand, 5, display.Clear(st.Theme.Muted, 0.4))
 	}
 	l.Segment(hand, head, 2.25, st.Theme.Ink)
 }
 
-// ends draws hand and head at the playhead, with the hand's letter. The right
-// hand is a disc, the left a ring, so that they differ without their hue.
-func (st *Stage) ends(l *display.List, t *engine.Track, s *session.Session) {
-	at := t.At(s.Beat())
+// ends draws hand and head, with the hand's letter. The right hand is a disc,
+// the left a ring, so that they differ without their hue.
+func (st *Stage) ends(l *display.List, t *engine.Track, at engine.State) {
 	v, c, th := st.View, st.ink(t), st.Theme
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	// The ring is open and wider than the disc, so that hands at one place are

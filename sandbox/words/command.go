@@ -11,6 +11,7 @@ type Command struct {
 	Check    Check
 	Sample   Sample
 	Link     LinkCommand
+	Render   Render
 	Quantity Quantity
 }
 
@@ -99,12 +100,14 @@ usage:
   whorlbench check [--json] [--strict LEVEL] FILE...
   whorlbench sample [--per-beat N] FILE
   whorlbench link [--public-url URL] FILE...
+  whorlbench render [-o PLACE] [--format FORMAT] [--size WxH] [...] FILE...
 
 commands:
   serve   opens the bench to a browser on this machine
   check   tells what a pattern is made of and called, how its pieces join, what a tether would do
   sample  prints where hands and heads are, as CSV
   link    prints links that open patterns in the bench
+  render  makes stills, contact sheets and loops: PNG, SVG, GIF, APNG, film
 
 - as FILE is standard input
 
@@ -216,6 +219,8 @@ the part behind the #, which no browser sends anywhere. - reads standard input.
 		OnlyHere:    "whorlbench link: links to %s open on this device only; --public-url makes them for others",
 		CannotWrite: "whorlbench link: cannot write the answer: %v",
 	},
+
+	Render: englishRender,
 
 	Quantity: Quantity{
 		Round:   "%s round",

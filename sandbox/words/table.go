@@ -19,6 +19,7 @@ type Table struct {
 	Told    Told
 	Page    Page
 	State   State
+	Capture Capture
 	Report  Report
 	Duet    Duet
 	Library Library
@@ -44,6 +45,7 @@ var English = Table{
 	Told:    englishTold,
 	Page:    englishPage,
 	State:   englishState,
+	Capture: englishCapture,
 	Report:  englishReport,
 	Duet:    englishDuet,
 	Library: englishLibrary,

@@ -1,0 +1,97 @@
+//go:build unix
+
+package capture
+
+import (
+	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"syscall"
+	"testing"
+	"time"
+)
+
+func cpu(r *syscall.Rusage) time.Duration {
+	return time.Duration(r.Utime.Nano() + r.Stime.Nano())
+}
+
+// TestAgainstFFmpeg measures GIFs next to those that ffmpeg's palettegen and
+// paletteuse make of the same frames, as they are without options. It judges
+// nothing, and runs only where it is asked for: make bench-capture.
+func TestAgainstFFmpeg(t *testing.T) {
+	if os.Getenv("WHORLBENCH_CAPTURE") == "" {
+		t.Skip("measures only for make bench-capture")
+	}
+	ffmpeg, err := exec.LookPath("ffmpeg")
+	if err != nil {
+		t.Skip("ffmpeg is not here")
+	}
+	night := func(o *Options) { o.Night, o.Show.Names, o.Show.Title, o.Show.Beats = true, true, true, true }
+	for _, tt := range []struct {
+		id     string
+		change func(o *Options)
+	}{{"half-moon", nil}, {"swan", nil}, {"four-corners", nil}, {"starfish", nil}, {"two-bell-buoys", night}, {"lock-gates", night},
+		{"half-moon", func(o *Options) { o.Width, o.Height = 720, 720 }},
+	} {
+		take := libraryTake(t, tt.id, tt.change)
+		l, err := take.gifTimeline()
+		if err != nil {
+			t.Fatal(err)
+		}
+		frames := allFrames(t, take, l)
+		var before, after syscall.Rusage
+		var out bytes.Buffer
+		const times = 3
+		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &before)
+		begin := time.Now()
+		for range times {
+			out.Reset()
+			seen := tally{}
+			for k := range sampleFrames {
+				seen.add(frames[k*len(frames)/sampleFrames])
+			}
+			g := newGIF(&out, take.Width, take.Height, seen.palette(), false, 2)
+			for _, m := range frames {
+				if err := g.add(m, 4); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if err := g.close(); err != nil {
+				t.Fatal(err)
+			}
+		}
+		wall := time.Since(begin) / times
+		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &after)
+		own := (cpu(&after) - cpu(&before)) / times
+
+		dir := t.TempDir()
+		raw, theirs := filepath.Join(dir, "frames"), filepath.Join(dir, "theirs.gif")
+		f, err := os.Create(raw)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range frames {
+			if _, err := f.Write(m.Pix); err != nil {
+				t.Fatal(err)
+			}
+		}
+		f.Close()
+		cmd := exec.Command(ffmpeg, "-v", "error", "-f", "rawvideo", "-pix_fmt", "rgba", "-s", take.size(), "-framerate", "25", "-i", raw,
+			"-vf", "split[a][b];[a]palettegen[p];[b][p]paletteuse", theirs)
+		begin = time.Now()
+		if msg, err := cmd.CombinedOutput(); err != nil {
+			t.Fatalf("%v: %s", err, msg)
+		}
+		theirWall, theirCPU := time.Since(begin), cmd.ProcessState.UserTime()+cmd.ProcessState.SystemTime()
+		data, err := os.ReadFile(theirs)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ours, _ := shownGIF(t, out.Bytes())
+		other, _ := shownGIF(t, data)
+		t.Logf("%s %s, %d frames: bytes %d to %d (%.2f), mean off %.4f to %.4f, CPU %v to %v (%.1f times as fast), wall %v to %v (%.1f)",
+			tt.id, take.size(), len(frames), out.Len(), len(data), float64(out.Len())/float64(len(data)), meanOff(ours, frames), meanOff(other, frames),
+			own.Round(time.Millisecond), theirCPU.Round(time.Millisecond), theirCPU.Seconds()/own.Seconds(), wall.Round(time.Millisecond), theirWall.Round(time.Millisecond), theirWall.Seconds()/wall.Seconds())
+	}
+}

@@ -1,0 +1,127 @@
+package capture
+
+import (
+	"context"
+	"fmt"
+	"io"
+
+	"whorlbench/sandbox/words"
+)
+
+// Format is a sort of file.
+type Format uint8
+
+// The sorts of file.
+const (
+	PNG    Format = iota // a still of one beat
+	SVG                  // the same as a drawing
+	Sheet                // a PNG: a picture a beat or a petal, numbered
+	Strobe               // a PNG: several moments in one picture
+	GIF                  // a loop
+	APNG                 // a loop, exact, that can be seen through
+	Frames               // a ZIP: the frames of a loop, a PNG each
+	formats
+)
+
+// format is what there is to say of one.
+type format struct {
+	name  string // as it is asked for
+	ext   string
+	loops bool
+}
+
+var formatted = [formats]format{
+	{"png", ".png", false}, {"svg", ".svg", false}, {"sheet", ".png", false}, {"strobe", ".png", false},
+	{"gif", ".gif", true}, {"apng", ".png", true}, {"frames", ".zip", true},
+}
+
+// Names returns what the formats are called, in order.
+func Names() []string {
+	var out []string
+	for _, f := range formatted {
+		out = append(out, f.name)
+	}
+	return out
+}
+
+// Named returns the format of a name.
+func Named(name string) (f Format, ok bool) {
+	for i, x := range formatted {
+		if x.name == name {
+			return Format(i), true
+		}
+	}
+	return 0, false
+}
+
+// Loops reports whether a file has several frames, one after the other.
+func (f Format) Loops() bool { return formatted[f].loops }
+
+// FileName returns a name for the file: the title, what it is, the size, and
+// of a loop the frames a second.
+func (t *Take) FileName(f Format) string {
+	kind := ""
+	switch f {
+	case Sheet, Strobe, APNG, Frames:
+		kind = "-" + formatted[f].name
+	}
+	return t.BaseName(kind, f.Loops()) + formatted[f].ext
+}
+
+// BaseName returns the name of a file without its ending; kind stands after
+// the title.
+func (t *Take) BaseName(kind string, loops bool) string {
+	name := words.FileName(t.pattern.Title) + kind + "-" + t.size()
+	if loops {
+		name += fmt.Sprintf("-%sfps", t.FPS.Decimal(2))
+	}
+	return name
+}
+
+// Write writes a file. An end of ctx ends it with ctx's error; what was
+// written by then is no file.
+func (t *Take) Write(ctx context.Context, w io.Writer, f Format, tell Progress) error {
+	if err := context.Cause(ctx); err != nil {
+		return err
+	}
+	switch f {
+	case GIF:
+		return t.gif(ctx, w, tell)
+	case APNG:
+		return t.apng(ctx, w, tell)
+	case Frames:
+		return t.zipped(ctx, w, tell)
+	}
+	a, err := t.artist()
+	if err != nil {
+		return err
+	}
+	var p *picture
+	switch f {
+	case Sheet:
+		if p, err = a.sheet(); err != nil {
+			return err
+		}
+	case Strobe:
+		p = a.strobe()
+	default:
+		p = a.still()
+	}
+	if f == SVG {
+		err = a.writeSVG(w, p)
+	} else {
+		err = a.writePNG(w, p)
+	}
+	tell.tell(1, 1)
+	return err
+}
+
+// FrameAlike gives takes one framing, which holds what each of them reaches.
+func FrameAlike(takes ...*Take) {
+	for _, t := range takes[1:] {
+		takes[0].Extent = takes[0].Extent.With(t.Extent)
+	}
+	for _, t := range takes {
+		t.Extent = takes[0].Extent
+	}
+}

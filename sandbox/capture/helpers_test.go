@@ -1,0 +1,91 @@
+package capture
+
+import (
+	"bytes"
+	"context"
+	"image"
+	"image/draw"
+	"image/gif"
+	"testing"
+
+	"whorlbench/presets"
+	"whorlbench/sandbox/words"
+)
+
+// libraryTake is a built-in pattern with options changed.
+func libraryTake(t testing.TB, id string, change func(o *Options)) *Take {
+	t.Helper()
+	for _, e := range presets.Library() {
+		if e.ID != id {
+			continue
+		}
+		p, err := e.Pattern()
+		if err != nil {
+			t.Fatal(err)
+		}
+		o := Defaults()
+		if change != nil {
+			change(&o)
+		}
+		take, err := New(p, o, &words.English)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return take
+	}
+	t.Fatalf("no pattern %s in the library", id)
+	return nil
+}
+
+// allFrames are the frames of a loop, each its own.
+func allFrames(t testing.TB, take *Take, l Timeline) []*image.RGBA {
+	t.Helper()
+	var out []*image.RGBA
+	err := take.EachFrame(context.Background(), l, nil, func(_ int, m *image.RGBA) error {
+		c := *m
+		c.Pix = bytes.Clone(m.Pix)
+		out = append(out, &c)
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+// shownGIF are the pictures that a GIF shows, one after the other, as the
+// standard library's decoder has them.
+func shownGIF(t testing.TB, data []byte) ([]*image.RGBA, *gif.GIF) {
+	t.Helper()
+	g, err := gif.DecodeAll(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	screen := image.NewRGBA(image.Rect(0, 0, g.Config.Width, g.Config.Height))
+	var out []*image.RGBA
+	for k, m := range g.Image {
+		draw.Draw(screen, m.Rect, m, m.Rect.Min, draw.Over)
+		c := *screen
+		c.Pix = bytes.Clone(screen.Pix)
+		out = append(out, &c)
+		if g.Disposal[k] == gif.DisposalBackground {
+			draw.Draw(screen, m.Rect, image.Transparent, image.Point{}, draw.Src)
+		}
+	}
+	return out, g
+}
+
+// meanOff is how far two series of pictures are apart, in 255ths, in the mean
+// over all channels of colour.
+func meanOff(a, b []*image.RGBA) float64 {
+	sum, n := 0.0, 0
+	for k := range a {
+		for i := range a[k].Pix {
+			if i%4 != 3 {
+				sum += max(float64(a[k].Pix[i])-float64(b[k].Pix[i]), float64(b[k].Pix[i])-float64(a[k].Pix[i]))
+				n++
+			}
+		}
+	}
+	return sum / float64(n)
+}

@@ -1,0 +1,101 @@
+package capture
+
+import (
+	"fmt"
+	"image"
+	"image/png"
+	"io"
+
+	"whorlbench/engine/frac"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/paint"
+)
+
+// picture is one as a display list, with its size.
+type picture struct {
+	list          display.List
+	width, height int     // pixels
+	unit          float64 // pixels a CSS pixel
+}
+
+// still draws the picture of one beat.
+func (a *artist) still() *picture {
+	p := &picture{width: a.Width, height: a.Height, unit: a.unit()}
+	p.list.Reset(a.ground())
+	a.draw(&p.list, a.frame(), a.At.Float())
+	return p
+}
+
+// strobe draws several moments of the captured beats, evenly apart, in one
+// picture.
+func (a *artist) strobe() *picture {
+	p := &picture{width: a.Width, height: a.Height, unit: a.unit()}
+	p.list.Reset(a.ground())
+	area := a.frame()
+	if a.Show.Title {
+		var top display.Rect
+		top, area = area.CutTop(headRow)
+		a.head(&p.list, top, "")
+	}
+	beats := make([]float64, a.Moments)
+	for k := range beats {
+		beats[k] = a.beats.Mul(frac.New(int64(k), int64(a.Moments))).Float()
+	}
+	a.stage(area).DrawStrobe(&p.list, a.session, beats, a.beats.Float())
+	return p
+}
+
+// writePNG writes a picture as PNG.
+func (a *artist) writePNG(w io.Writer, p *picture) error {
+	dst := image.NewRGBA(image.Rect(0, 0, p.width, p.height))
+	a.pixels.Paint(dst, &p.list, p.unit)
+	return encoder.Encode(w, straight(dst))
+}
+
+// writeSVG writes a picture as SVG.
+func (a *artist) writeSVG(w io.Writer, p *picture) error {
+	about := fmt.Sprintf(a.words.Capture.About, a.pattern.Title)
+	return paint.SVG(w, &p.list, a.faces, float64(p.width)/p.unit, float64(p.height)/p.unit, p.unit, about)
+}
+
+var encoder = png.Encoder{CompressionLevel: png.BestCompression}
+
+// straight returns a picture whose opacity is multiplied in as one where it is
+// not, which is what PNG holds; an opaque one is both.
+func straight(m *image.RGBA) image.Image {
+	if m.Opaque() {
+		return m
+	}
+	return unmultiplied(m)
+}
+
+// unmultiplied returns a picture's colours as they are without their opacity.
+func unmultiplied(src *image.RGBA) *image.NRGBA {
+	dst := image.NewNRGBA(image.Rect(0, 0, src.Rect.Dx(), src.Rect.Dy()))
+	for y := range src.Rect.Dy() {
+		s, d := src.Pix[y*src.Stride:][:4*src.Rect.Dx()], dst.Pix[y*dst.Stride:]
+		for i := 0; i < len(s); i += 4 {
+			a := uint32(s[i+3])
+			if a == 0 {
+				continue
+			}
+			for k := range 3 {
+				d[i+k] = uint8(min((uint32(s[i+k])*255+a/2)/a, 255))
+			}
+			d[i+3] = uint8(a)
+		}
+	}
+	return dst
+}
+
+// size writes the size of a picture, as file names have it.
+func (t *Take) size() string { return fmt.Sprintf("%dx%d", t.Width, t.Height) }
+
+// Straight returns a frame's pixels with their colours as they are without
+// their opacity: red, green, blue, opacity, row by row.
+func Straight(m *image.RGBA) []byte {
+	if m.Opaque() {
+		return m.Pix
+	}
+	return unmultiplied(m).Pix
+}
