@@ -121,11 +121,12 @@ func (r lanes) pattern() engine.Pattern {
 	return p
 }
 
-// apart returns the greatest distance of hands or heads on two legs.
+// apart returns the greatest distance of hands or heads on two legs, at uneven
+// shares: at even ones props some whole turns apart would look alike.
 func apart(a, b *engine.Leg) float64 {
 	var most float64
-	for k := range 9 {
-		p, q := a.Point(float64(k)/8), b.Point(float64(k)/8)
+	for _, u := range []float64{0, 0.0391, 0.1273, 0.2718, 0.3183, 0.4529, 0.618, 0.7071, 0.8663, 1} {
+		p, q := a.Point(u), b.Point(u)
 		most = max(most, cmplx.Abs(p.Hand-q.Hand), cmplx.Abs(p.Head-q.Head))
 	}
 	return most

@@ -31,7 +31,7 @@ func TestFollowLabel(t *testing.T) {
 		}
 	}
 	for label, want := range map[string]string{
-		"Extension, the same again":                    "On the same path, 2 beats, at the pace you have, closes the round, smooth",
+		"Extension, the same again":                "On the same path, 2 beats, at the pace you have, closes the round, smooth",
 		"Four-petal antispin flower, turning back": "On the same path, 2 beats, at the pace you have, closes the round, smooth",
 		"Six-petal antispin flower, turning back":  "On the same path, 4 beats, at a slower pace, closes the round, smooth",
 		// The prop has made a half turn more where the hand's circle ends.
