@@ -499,14 +499,13 @@ function move(now) {
 
 let sheet = ""; // which one is shown
 function showSheet(json) {
-  fill(JSON.parse(json));
-  show("sheet");
-  $("sheet").scrollTop = 0;
-}
-function fillSheet(json) {
   const s = JSON.parse(json);
-  if ($("sheet").open && sheet === s.id) fill(s);
+  const anew = !sheetOpen(s.id);
+  fill(s);
+  show("sheet");
+  if (anew) $("sheet").scrollTop = 0;
 }
+function sheetOpen(id) { return $("sheet").open && sheet === id; }
 function fill(s) {
   sheet = s.id;
   $("sheet-title").textContent = s.title;
@@ -650,7 +649,7 @@ window.whorlbenchPage = {
   },
   choose,
   showSheet,
-  fillSheet,
+  sheetOpen,
   settled: () => write(viewKey, program().settings()),
   kept: () => read(storeKey) || (history.state?.kept ?? ""),
   keep(text) {

@@ -25,9 +25,9 @@ type Host interface {
 	Choose(c Choice)
 	// ShowSheet opens something to be read.
 	ShowSheet(s Sheet)
-	// FillSheet puts a sheet in the place of the one that is open, if that has
-	// its ID; else it does nothing.
-	FillSheet(s Sheet)
+	// SheetOpen reports whether a sheet can be seen: to show it again fills it
+	// anew.
+	SheetOpen(id string) bool
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
 	// Settled says that the person's settings have changed: the time to keep

@@ -18,6 +18,7 @@ const (
 	fixPrefix  = "fix-"
 	mendLane   = "mend-lane"
 	closeLane  = "close-lane"
+	idTaken    = "taken" // whether the hand that is really taken is shown
 	joinPrefix = "join-"
 )
 
@@ -90,6 +91,11 @@ func (b *Bench) laneActions(lane int) []Option {
 // chosenMend does what was picked of all this; ok is false if option is none.
 func (b *Bench) chosenMend(option string, now float64) (ok bool) {
 	s := b.Session
+	if option == idTaken {
+		b.view.Taken = !b.view.Taken
+		b.host.Settled()
+		return true
+	}
 	if n, err := strconv.Atoi(strings.TrimPrefix(option, fixPrefix)); err == nil && strings.HasPrefix(option, fixPrefix) {
 		if n >= 0 && n < len(b.ways) {
 			b.try(b.ways, n)

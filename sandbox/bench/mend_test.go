@@ -161,3 +161,16 @@ func TestWholeIsSpoken(t *testing.T) {
 	}
 	t.Errorf("said %q, want the definition that holds now with its clause", r.host.Said)
 }
+
+// The way a hand would really take is shown at a tap, and stays a setting.
+func TestTakenHandIsShown(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	for r.b.Learn() {
+	}
+	before := len(r.b.Draw().Points)
+	r.tap("told")
+	r.action("really take")
+	if after := len(r.b.Draw().Points); after <= before || r.host.Settles != 1 || !r.b.Settings().Taken {
+		t.Errorf("points %d, then %d; settings kept %d times, taken %v", before, after, r.host.Settles, r.b.Settings().Taken)
+	}
+}

@@ -26,8 +26,8 @@ func (b *Bench) Learn() (more bool) {
 	}
 	b.study.Step(b.Session)
 	b.settleWhole()
-	if b.study.Done() {
-		b.host.FillSheet(b.toldSheet())
+	if b.study.Done() && b.host.SheetOpen(idTold) {
+		b.host.ShowSheet(b.toldSheet())
 	}
 	return true
 }
@@ -91,12 +91,19 @@ func (b *Bench) toldSheet() Sheet {
 		}
 		out.Sections = append(out.Sections, Section{Head: head, Lines: definitionLines(b.Words.Definitions(&k.Wholes[i])...)})
 	}
+	takenShown := false
+	for i := range k.Tethers {
+		takenShown = takenShown || k.Tethers[i].HasAstray
+	}
 	if joins := b.joinActions(); len(joins) > 0 {
 		joins[0].Head = w.Joins
 		out.Actions = append(out.Actions, joins...)
 	}
 	for i := range s.Tracks() {
 		out.Actions = append(out.Actions, b.laneActions(i)...)
+	}
+	if takenShown {
+		out.Actions = append(out.Actions, Option{ID: idTaken, Label: b.Words.View.Taken, Detail: w.TakenDetail, On: b.view.Taken})
 	}
 	out.Sections = append(out.Sections, b.handsSections()...)
 	out.Sections = append(out.Sections, b.tetherSections()...)

@@ -27,11 +27,10 @@ func (m *Memory) Choose(c bench.Choice) { m.Offered = append(m.Offered, c) }
 // ShowSheet remembers what was to be read.
 func (m *Memory) ShowSheet(s bench.Sheet) { m.Sheets = append(m.Sheets, s) }
 
-// FillSheet remembers what was to be read, as if the sheet were open.
-func (m *Memory) FillSheet(s bench.Sheet) {
-	if n := len(m.Sheets); n > 0 && m.Sheets[n-1].ID == s.ID {
-		m.Sheets[n-1] = s
-	}
+// SheetOpen reports whether a sheet was the last to be shown: nobody closes it.
+func (m *Memory) SheetOpen(id string) bool {
+	n := len(m.Sheets)
+	return n > 0 && m.Sheets[n-1].ID == id
 }
 
 // Changed counts complete edits.

@@ -39,8 +39,8 @@ func (p *Page) Choose(c bench.Choice) { p.script.Call("choose", encode(c)) }
 // ShowSheet opens something to be read.
 func (p *Page) ShowSheet(s bench.Sheet) { p.script.Call("showSheet", encode(s)) }
 
-// FillSheet fills the open sheet anew, if it is this one.
-func (p *Page) FillSheet(s bench.Sheet) { p.script.Call("fillSheet", encode(s)) }
+// SheetOpen reports whether a sheet can be seen.
+func (p *Page) SheetOpen(id string) bool { return p.script.Call("sheetOpen", id).Bool() }
 
 // encode writes what the page's script reads as JSON.
 func encode(v any) string {

@@ -21,6 +21,7 @@ type Told struct {
 	Hands, Tangle       string // heads
 	Nearest, Mind       string
 	Tether              string
+	TakenDetail         string // what the switch for the way that a hand would really take does
 	Around              string // what the drawing of one hand about the other shows
 	PullPlot            string // %s, %s: least and greatest
 	Band                string // %s, %s: direction and timing
@@ -47,13 +48,14 @@ var englishTold = Told{
 	Hands:     "The two hands",
 	Tangle:    "Do the arms tangle?",
 	Nearest:   "Nearest", Mind: "Mind",
-	Tether:     "Would a real tether do it?",
-	Around:     "The way of the left hand as the right one sees it, which is the cross in the middle",
-	Band:       "%s, %s",
-	PullPlot:   "The pull over one round, in times the weight of the head: from %s to %s; below the line the tether is slack",
-	Hybrid:     "Hybrid",
-	Elementary: "Elementary",
-	CCap:       "C-cap", SCap: "S-cap", Diamond: "Diamond",
+	TakenDetail: "Beside the hand path as drawn. Tap to show it, or to hide it again.",
+	Tether:      "Would a real tether do it?",
+	Around:      "The way of the left hand as the right one sees it, which is the cross in the middle",
+	Band:        "%s, %s",
+	PullPlot:    "The pull over one round, in times the weight of the head: from %s to %s; below the line the tether is slack",
+	Hybrid:      "Hybrid",
+	Elementary:  "Elementary",
+	CCap:        "C-cap", SCap: "S-cap", Diamond: "Diamond",
 	Cap:    "CAP",
 	Strict: "%s, strict", Broad: "%s, broad",
 }
