@@ -290,9 +290,7 @@ func (b *Bench) settleWhole() {
 	if !b.study.Named() || b.Session.Holding() || b.seen.told == b.Session.Revision() {
 		return
 	}
-	if b.study.Done() {
-		b.seen.told = b.Session.Revision()
-	}
+	b.seen.told = b.Session.Revision()
 	if said := b.spoken(); said != b.seen.whole {
 		first := b.seen.whole == ""
 		b.seen.whole = said

@@ -54,10 +54,10 @@ func (k *Study) Step(s *session.Session) {
 	l, r, two := LeftRight(tracks)
 	switch {
 	case k.done:
+	case len(k.Wholes) < len(tracks):
+		i := len(k.Wholes)
+		k.Wholes = append(k.Wholes, naming.Judge(tracks[i], s.Seams()[i]))
 	case !k.named:
-		for i, t := range tracks {
-			k.Wholes = append(k.Wholes, naming.Judge(t, s.Seams()[i]))
-		}
 		if two {
 			k.Hybrid = naming.Hybrid(tracks[l], tracks[r])
 		}
@@ -86,8 +86,9 @@ func (k *Study) Step(s *session.Session) {
 // Line says in one line what a session's whole pattern is called.
 func Line(w *words.Table, s *session.Session) string {
 	var k Study
-	k.Of(s)
-	k.Step(s)
+	for k.Of(s); !k.Named(); {
+		k.Step(s)
+	}
 	return k.Line(w, s)
 }
 
