@@ -11,6 +11,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"time"
 
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
@@ -41,6 +42,10 @@ func (v *visit) place(role, name string) box {
 func (v *visit) touch(places ...[2]float64) {
 	v.t.Helper()
 	first, last := places[0], places[len(places)-1]
+	if v.screen.touch && len(places) == 1 {
+		v.brief(first)
+		return
+	}
 	if v.screen.touch {
 		v.finger(input.DispatchTouchEventTypeTouchStart, first)
 		for _, p := range places[1:] {
@@ -54,6 +59,23 @@ func (v *visit) touch(places ...[2]float64) {
 		v.mouse(input.DispatchMouseEventTypeMouseMoved, p)
 	}
 	v.mouse(input.DispatchMouseEventTypeMouseReleased, last)
+}
+
+// brief taps: the end of the touch is sent without waiting for the page to have
+// taken its beginning, or a slow page would see a long press.
+func (v *visit) brief(at [2]float64) {
+	v.t.Helper()
+	begun := make(chan error, 1)
+	send := func(kind input.DispatchTouchEventType, points []*input.TouchPoint) error {
+		_, err := chromedp.Call(v.ctx, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: kind, TouchPoints: points})
+		return err
+	}
+	go func() {
+		begun <- send(input.DispatchTouchEventTypeTouchStart, []*input.TouchPoint{{X: at[0], Y: at[1]}})
+	}()
+	must(v.t, chromedp.Do(v.ctx, chromedp.Sleep(30*time.Millisecond)))
+	must(v.t, send(input.DispatchTouchEventTypeTouchEnd, []*input.TouchPoint{}))
+	must(v.t, <-begun)
 }
 
 func (v *visit) finger(kind input.DispatchTouchEventType, at ...[2]float64) {
