@@ -15,3 +15,14 @@ func Borrowed(p engine.Pattern) bool {
 	}
 	return false
 }
+
+// OwnNotes returns p's notes, or none if they are still those of the built-in
+// pattern whose title p bears: they tell of that one.
+func OwnNotes(p engine.Pattern) string {
+	for _, e := range Library() {
+		if built, err := e.Pattern(); err == nil && built.Title == p.Title && built.Notes == p.Notes {
+			return ""
+		}
+	}
+	return p.Notes
+}

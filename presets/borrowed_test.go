@@ -27,3 +27,16 @@ func TestBorrowed(t *testing.T) {
 		}
 	}
 }
+
+func TestOwnNotes(t *testing.T) {
+	p, err := First().Pattern()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := OwnNotes(p); got != "" {
+		t.Errorf("the built-in pattern's notes are taken for one's own: %q", got)
+	}
+	if p.Notes = "mine"; OwnNotes(p) != "mine" {
+		t.Errorf("OwnNotes() = %q, want mine", OwnNotes(p))
+	}
+}

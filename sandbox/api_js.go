@@ -163,7 +163,7 @@ func (a *app) insert(args []js.Value) any {
 func (a *app) file(args []js.Value) any {
 	p := a.bench.Session.Pattern()
 	if len(args) > 0 && args[0].Truthy() && presets.Borrowed(p) {
-		return map[string]any{"propose": fmt.Sprintf(words.English.Page.Proposed, p.Title), "notes": p.Notes}
+		return map[string]any{"propose": fmt.Sprintf(words.English.Page.Proposed, p.Title), "notes": presets.OwnNotes(p)}
 	}
 	data, err := presets.Encode(p)
 	if err != nil {

@@ -326,7 +326,7 @@ function element(tag, text, ...children) {
 }
 
 function patternButton(p) {
-  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade)));
+  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
   b.type = "button";
   b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
   const after = element("button", p.insert);

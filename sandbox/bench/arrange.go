@@ -55,6 +55,7 @@ func (b *Bench) arrange() {
 	if now := (planFor{b.frame, len(b.Session.Tracks())}); b.planned != now {
 		b.plan, b.planned = newPlan(b.frame, len(b.Session.Tracks())), now
 	}
+	b.keepReach()
 	b.follow()
 	if b.keeps() {
 		b.moveRuler()

@@ -330,7 +330,7 @@ func (b *Bench) figureLine() string {
 func (b *Bench) Opened(now float64) {
 	b.hintUntil = 0
 	b.lift = nil
-	b.stage.zoom = scene.Zoom{}
+	b.stage.zoom, b.stage.reach = scene.Zoom{}, 0
 	b.slots = firstSlots()
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)
 	b.settle()

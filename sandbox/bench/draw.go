@@ -59,8 +59,12 @@ func (b *Bench) drawName(l *display.List) {
 	track := s.Tracks()[sel.Lane]
 	name := b.Words.Name(s.Figure(sel))
 	told := b.tell()
-	closing, closes, worst, faulty := told.closing, told.closes, told.worst, told.faulty
-	fault := b.Words.SeamFault(worst)
+	closing, closes := told.closing, told.closes
+	fault := b.warning()
+	faulty := fault != ""
+	if !faulty {
+		fault = b.Words.Bench.AllSmooth
+	}
 	ink := func(good bool) color.NRGBA {
 		if good {
 			return t.Muted

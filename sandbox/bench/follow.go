@@ -7,6 +7,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/follow"
+	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 	"whorlbench/engine/seam"
 	"whorlbench/presets"
@@ -18,6 +19,7 @@ import (
 const (
 	idFollow     = "follow"
 	followPrefix = "follow-"
+	idHalf       = "half" // to keep half of a whole circle first
 )
 
 // offerFollow lists what can follow a piece, each with a small moving picture.
@@ -29,6 +31,9 @@ func (b *Bench) offerFollow(at session.Select) {
 	c := Choice{ID: followPrefix + pieceID(at.Lane, at.Piece), Label: b.Words.FollowTitle(t.Lane.Side, at.Piece), Text: w.Intro}
 	if len(b.following.list) == 0 {
 		c.Text = w.None
+	}
+	if half, ok := b.halved(at); ok {
+		c.Options = append(c.Options, Option{ID: idHalf, Label: w.Half.Label, Detail: w.Half.Detail, Picture: scene.MotionOf(half, t.Lane.Side, s.Pattern().Tempo, s.Mirror)})
 	}
 	last := seam.Gap
 	for i := range b.following.list {
@@ -45,6 +50,38 @@ func (b *Bench) offerFollow(at session.Select) {
 	b.host.Choose(c)
 }
 
+// halved returns half of a piece that goes all the way round its circle: only
+// of a part can the hand turn back and make a C.
+func (b *Bench) halved(at session.Select) (*engine.Leg, bool) {
+	t := b.Session.Tracks()[at.Lane]
+	g := &t.Legs[at.Piece]
+	p := g.Piece
+	whole := p.Arm.Mul(p.Cycles).Mul(p.Kept()).Abs()
+	if !p.Path.IsRound() || !p.Steady() || whole.Less(frac.Int(1)) {
+		return nil, false
+	}
+	half := frac.New(1, 2).Div(whole)
+	lane, err := t.Lane.Cut(at.Piece, p.Length().Mul(half))
+	if err != nil {
+		return nil, false
+	}
+	return &engine.NewTrack(lane).Legs[at.Piece], true
+}
+
+// keepHalf takes the piece's half circle for the piece, and asks what can follow
+// that.
+func (b *Bench) keepHalf(at session.Select, now float64) {
+	half, ok := b.halved(at)
+	if !ok {
+		return
+	}
+	s := b.Session
+	s.Select(at)
+	l, _ := s.Pattern().Lanes[at.Lane].Replace(at.Piece, half.Piece) // it is there
+	b.report(s.Adopt(session.DidCut, s.Pattern().WithLane(at.Lane, l), at), now, func() string { return b.Words.Follow.Halved })
+	b.offerFollow(at)
+}
+
 // followed is what was offered to follow a piece.
 type followed struct {
 	rev  int
@@ -58,6 +95,10 @@ func (b *Bench) chosenFollow(id, option string, now float64) (ok bool) {
 		return false
 	}
 	k := &b.following
+	if option == idHalf && k.rev == b.Session.Revision() {
+		b.keepHalf(k.at, now)
+		return true
+	}
 	i, err := strconv.Atoi(option)
 	if err != nil || i < 0 || i >= len(k.list) || k.rev != b.Session.Revision() {
 		return true

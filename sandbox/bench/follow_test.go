@@ -78,3 +78,63 @@ func TestWhereTheyMeet(t *testing.T) {
 		t.Errorf("%s: %s, with %d lines, want 4 places", s.Lead, s.Text, n)
 	}
 }
+
+// A whole circle cannot turn back; half of it can, and is offered.
+func TestHalfOfTheCircleFirst(t *testing.T) {
+	r := newRig(t, phone, "beam-from-the-mole")
+	r.tap("follow")
+	c := r.host.Offered[len(r.host.Offered)-1]
+	if c.Options[0].Label != "Keep half of the circle first" {
+		t.Fatalf("the first option is %q", c.Options[0].Label)
+	}
+	r.b.Chosen(c.ID, c.Options[0].ID, 0)
+	if p := r.s.SelectedPiece(); p.Cycles.String() != "1/2" {
+		t.Errorf("the piece makes %v cycles, want half of one", p.Cycles)
+	}
+	if again := r.host.Offered[len(r.host.Offered)-1]; len(r.host.Offered) != 2 || again.Options[0].ID == "half" {
+		t.Error("what can follow the half is not asked at once")
+	}
+}
+
+// The line under the name tells of heads that would hit each other, though
+// every join is smooth.
+func TestTheLineWarnsOfHeads(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.tap("add-hand")
+	r.choose("Split, opposite")
+	for r.b.Learn() {
+	}
+	said := false
+	for _, m := range r.b.Draw().Marks {
+		said = said || strings.HasPrefix(m.Text, "The heads hit each other at beat 1")
+	}
+	if !said {
+		t.Error("nothing on the screen tells that the heads hit each other")
+	}
+	r.tap("told")
+	r.action("Move the hands apart")
+	r.tap("take")
+	for r.b.Learn() {
+	}
+	for _, m := range r.b.Draw().Marks {
+		if strings.HasPrefix(m.Text, "The heads hit each other") {
+			t.Error("moved apart, the heads still hit each other")
+		}
+	}
+}
+
+// A smaller circle looks smaller: the view stays.
+func TestTheViewStays(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	before := r.b.StageView()
+	r.b.Answer("radius", "0.45", 0)
+	r.b.Draw()
+	if after := r.b.StageView(); after != before {
+		t.Errorf("with a smaller radius the view went from %v to %v", before, after)
+	}
+	r.b.Answer("radius", "1.2", 0)
+	r.b.Draw()
+	if after := r.b.StageView(); after.Scale >= before.Scale {
+		t.Error("a larger circle is not fitted into view")
+	}
+}

@@ -49,6 +49,7 @@ type given struct {
 	lap         float64 // beats: where the strip's round begins
 	rounds      [2]int  // of each lane, where slack is marked
 	zoom        scene.Zoom
+	reach       float64
 	perBeat     float64 // pixels
 	from        float64 // beats: the strip's left end
 }
@@ -67,7 +68,7 @@ func (b *Bench) still() (g given, ok bool) {
 		session: s,
 		rev:     s.Revision(), sel: sel, round: round, speed: s.Speed, loop: s.Loop, steps: s.Steps, mirror: s.Mirror,
 		undo: s.CanUndo(), redo: s.CanRedo(), words: b.Words, theme: b.theme, frame: b.frame, focus: b.focus,
-		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, perBeat: b.perBeat(), from: b.window.from,
+		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, reach: b.stage.reach, perBeat: b.perBeat(), from: b.window.from,
 	}
 	g.first, g.last = s.Range()
 	g.named, g.read, g.tethers, g.lap = b.study.Named(), b.study.Duet, len(b.study.Tethers), b.lapStart()

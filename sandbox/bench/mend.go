@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"whorlbench/engine"
 	"whorlbench/engine/mend"
 	"whorlbench/engine/seam"
 	"whorlbench/sandbox/session"
@@ -18,6 +19,7 @@ const (
 	fixPrefix  = "fix-"
 	mendLane   = "mend-lane"
 	closeLane  = "close-lane"
+	idApart    = "apart" // to let each hand spin at its own side
 	idTaken    = "taken" // whether the hand that is really taken is shown
 	joinPrefix = "join-"
 )
@@ -46,7 +48,7 @@ func (b *Bench) proposals(lane int, fixes []mend.Fix) []proposal {
 		ways[i] = proposal{
 			name:    r.Label,
 			result:  sentences([]string{r.Left}, r.Costs, r.Also),
-			text:    sentences([]string{r.Label, r.Left}, r.Does, r.Costs, r.Also),
+			text:    sentences([]string{r.Label, r.Left}, r.Costs, r.Also, r.Does),
 			pattern: p.WithLane(lane, f.Lane),
 			lane:    lane, edit: session.DidMend, sel: b.Session.Selected(),
 		}
@@ -88,9 +90,29 @@ func (b *Bench) laneActions(lane int) []Option {
 	return options
 }
 
+// apart lets each hand spin before its own shoulder.
+func (b *Bench) apart() proposal {
+	p := b.Session.Pattern()
+	for i, l := range p.Lanes {
+		x := p.Performer.Shoulders / 2
+		if l.Side == engine.Right {
+			x = -x
+		}
+		l.Centre = complex(x, imag(l.Centre))
+		p = p.WithLane(i, l)
+	}
+	w := b.Words.Told.Apart
+	return proposal{name: w.Label, result: w.Detail, text: sentences([]string{w.Label, w.Detail}), pattern: p,
+		lane: b.Session.Selected().Lane, edit: session.DidMend, sel: b.Session.Selected()}
+}
+
 // chosenMend does what was picked of all this; ok is false if option is none.
 func (b *Bench) chosenMend(option string, now float64) (ok bool) {
 	s := b.Session
+	if option == idApart {
+		b.try([]proposal{b.apart()}, 0)
+		return true
+	}
 	if option == idTaken {
 		b.view.Taken = !b.view.Taken
 		b.host.Settled()

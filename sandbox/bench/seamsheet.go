@@ -46,7 +46,7 @@ func (b *Bench) showSeam(at session.Select) {
 	x := b.Session.Seams()[at.Lane][at.Piece]
 	w := &b.Words.Strip
 	next := b.Words.Follow.Ask
-	actions := append(b.fixActions(at),
+	actions := append(append(b.fixActions(at), b.laneActions(at.Lane)...),
 		Option{ID: followPrefix + pieceID(at.Lane, at.Piece), Label: next.Label, Detail: next.Detail, Head: b.Words.Told.Else})
 	b.host.ShowSheet(Sheet{
 		ID:       seamID(at.Lane, at.Piece),

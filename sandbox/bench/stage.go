@@ -36,6 +36,7 @@ type onStage struct {
 	hands    grip.Machine
 	gestures []grip.Gesture
 	zoom     scene.Zoom
+	reach    float64 // m: how far is seen, though less might do
 	drag     *stageDrag
 	panFrom  display.Pt // where the view was taken, or carried to last
 	mark     cutMark
@@ -67,9 +68,19 @@ func (b *Bench) viewPlace() display.Rect {
 	return r
 }
 
+// keepReach lets the view stay as it is while the pattern gets a little smaller:
+// what is made smaller is to look smaller.
+func (b *Bench) keepReach() {
+	const least = 0.6 // of what is seen
+	need := scene.Reach(b.Session.Tracks())
+	if need > b.stage.reach || need < least*b.stage.reach && !b.Session.Holding() {
+		b.stage.reach = need
+	}
+}
+
 // fitView is the view that shows everything.
 func (b *Bench) fitView() scene.View {
-	return scene.Fit(b.Session.Tracks(), b.viewPlace(), stageMargin, b.Session.Mirror)
+	return scene.FitReach(max(b.stage.reach, scene.Reach(b.Session.Tracks())), b.viewPlace(), stageMargin, b.Session.Mirror)
 }
 
 // StageView is how the stage is seen now: the one way between pixels and

@@ -2,8 +2,10 @@ package bench
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
+	"whorlbench/engine/duet"
 	"whorlbench/engine/seam"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/widget"
@@ -81,15 +83,16 @@ func (b *Bench) toldSheet() Sheet {
 	s, w := b.Session, &b.Words.Told
 	k := &b.study
 	out := Sheet{ID: idTold, Title: s.Pattern().Title, Lead: b.wholeLine(), Text: b.tell().closing + "."}
+	out.Sections = append(out.Sections, b.handsSections()...)
 	if len(k.Wholes) > 1 {
-		out.Sections = append(out.Sections, Section{Lines: definitionLines(b.Words.HybridDefinition(k.Hybrid))})
+		out.Sections = append(out.Sections, Section{Head: w.Called, Lines: definitionLines(b.Words.HybridDefinition(k.Hybrid))})
 	}
 	for i, t := range s.Tracks() {
-		head := w.Called
+		part := Section{Head: w.Called, Lines: definitionLines(b.Words.Definitions(&k.Wholes[i])...)}
 		if len(k.Wholes) > 1 {
-			head = b.Words.HandName(t.Lane.Side)
+			part.Head = b.Words.HandName(t.Lane.Side)
 		}
-		out.Sections = append(out.Sections, Section{Head: head, Lines: definitionLines(b.Words.Definitions(&k.Wholes[i])...)})
+		out.Sections = b.joined(out.Sections, part)
 	}
 	takenShown := false
 	for i := range k.Tethers {
@@ -102,12 +105,24 @@ func (b *Bench) toldSheet() Sheet {
 	for i := range s.Tracks() {
 		out.Actions = append(out.Actions, b.laneActions(i)...)
 	}
+	if d := k.Duet; d != nil && d.Tangle.Why == duet.HandsMeet {
+		out.Actions = append(out.Actions, Option{ID: idApart, Label: w.Apart.Label, Detail: w.Apart.Detail})
+	}
 	if takenShown {
 		out.Actions = append(out.Actions, Option{ID: idTaken, Label: b.Words.View.Taken, Detail: w.TakenDetail, On: b.view.Taken})
 	}
-	out.Sections = append(out.Sections, b.handsSections()...)
 	out.Sections = append(out.Sections, b.tetherSections()...)
 	return out
+}
+
+// joined adds what is said of one hand; where the other's says the very same, it
+// is said once, of both.
+func (b *Bench) joined(sections []Section, part Section) []Section {
+	if n := len(sections); n > 0 && len(part.Lines) > 0 && slices.Equal(sections[n-1].Lines, part.Lines) {
+		sections[n-1].Head = b.Words.Told.BothHands
+		return sections
+	}
+	return append(sections, part)
 }
 
 func definitionLines(defs ...words.Definition) []words.Line {
@@ -169,17 +184,17 @@ func (b *Bench) handsSections() []Section {
 	case d == nil:
 		return []Section{{Head: w.Told.Hands, Text: w.Told.Working}}
 	}
-	lines := []words.Line{{Name: w.Duet.Props, Text: w.SpansSaid(w.Duet.Props, d.Props)}, {Name: w.Duet.Hands, Text: w.SpansSaid(w.Duet.Hands, d.Hands)}}
-	for _, near := range w.NearestSaid(d) {
-		lines = append(lines, words.Line{Name: w.Told.Nearest, Text: near})
+	var out []Section
+	if cautions := w.DuetCautions(d); len(cautions) > 0 {
+		out = append(out, Section{Head: w.Told.Mind, Text: strings.Join(cautions, " ")})
 	}
-	for _, c := range w.DuetCautions(d) {
-		lines = append(lines, words.Line{Name: w.Told.Mind, Text: c})
-	}
-	return []Section{
-		{Head: w.Told.Hands, Lines: lines},
-		{Head: w.Told.Tangle, Text: w.TangleSaid(d), Plot: b.aroundPlot()},
-	}
+	return append(out,
+		Section{Head: w.Told.Tangle, Text: w.TangleSaid(d), Plot: b.aroundPlot()},
+		Section{Head: w.Told.Hands, Lines: []words.Line{
+			{Name: w.Duet.Props, Text: w.SpansSaid(w.Duet.Props, d.Props)},
+			{Name: w.Duet.Hands, Text: w.SpansSaid(w.Duet.Hands, d.Hands)},
+			{Name: w.Told.Nearest, Text: strings.Join(w.NearestSaid(d), " ")},
+		}})
 }
 
 // tetherSections tells what real tethers would do, with the caution that
@@ -197,7 +212,7 @@ func (b *Bench) tetherSections() []Section {
 			continue
 		}
 		r := &b.study.Tethers[i]
-		out = append(out, Section{Head: head, Lines: w.TetherLines(t, r, s.Pattern().Tempo), Plot: b.pullPlot(t, r)})
+		out = b.joined(out, Section{Head: head, Lines: w.TetherLines(t, r, s.Pattern().Tempo), Plot: b.pullPlot(t, r)})
 	}
 	return append(out, Section{Text: w.Bench.TempoCaution})
 }

@@ -95,7 +95,7 @@ func (b *Bench) arrangeTryout() {
 
 // tryoutLines is how many lines the words of a tryout have on the stage; all of
 // them are spoken.
-const tryoutLines = 3
+const tryoutLines = 4
 
 // tryoutWords returns how high they stand, with a gap.
 func (b *Bench) tryoutWords() float64 {

@@ -70,7 +70,7 @@ func (st *Stage) moment(l *display.List, s *session.Session, beat float64) {
 		st.arms(l, t, t.At(beat), s.Pattern().Performer)
 	}
 	for _, t := range seen(s) {
-		st.ends(l, t, t.At(beat))
+		st.ends(l, t, t.At(beat), seen(s), beat)
 	}
 }
 
@@ -196,7 +196,7 @@ func (st *Stage) arms(l *display.List, t *engine.Track, at engine.State, p engin
 
 // ends draws hand and head, with the hand's letter. The right hand is a disc,
 // the left a ring, so that they differ without their hue.
-func (st *Stage) ends(l *display.List, t *engine.Track, at engine.State) {
+func (st *Stage) ends(l *display.List, t *engine.Track, at engine.State, all []*engine.Track, beat float64) {
 	v, c, th := st.View, st.ink(t), st.Theme
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	// The ring is open and wider than the disc, so that hands at one place are
@@ -222,6 +222,17 @@ func (st *Stage) ends(l *display.List, t *engine.Track, at engine.State) {
 	}
 	if (t.Lane.Side == engine.Left) != v.Mirror {
 		beside = beside.Scale(-1)
+	}
+	// Where the hands are near each other, each letter stands on the far side of
+	// its own.
+	const near = 44 // px
+	for _, other := range all {
+		if other == t {
+			continue
+		}
+		if d := hand.Sub(v.ToScreen(other.At(beat).Hand)); d.Len() > 1 && d.Len() < near*max(st.Text, 1) {
+			beside = d.Scale((away + 2) / d.Len())
+		}
 	}
 	w := st.Faces.Width(letter, size, true)
 	l.Text(hand.Add(beside).Add(display.Pt{X: -w / 2, Y: size / 3}), size, true, th.Ink, letter)

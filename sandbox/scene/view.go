@@ -37,6 +37,12 @@ func (v View) ToPlane(p display.Pt) complex128 {
 // Fit returns the view that shows everything the lanes can reach, whatever
 // their speeds, centred in r with a margin in pixels.
 func Fit(tracks []*engine.Track, r display.Rect, margin float64, mirror bool) View {
+	return FitReach(Reach(tracks), r, margin, mirror)
+}
+
+// Reach returns how far (m) from the middle the lanes can come, whatever their
+// speeds.
+func Reach(tracks []*engine.Track) float64 {
 	reach := 0.3 // never closer than an arm's width: a tiny pattern looks tiny
 	for _, t := range tracks {
 		for i := range t.Legs {
@@ -44,6 +50,11 @@ func Fit(tracks []*engine.Track, r display.Rect, margin float64, mirror bool) Vi
 			reach = max(reach, cmplx.Abs(p.Centre)+max(p.A, p.B)+t.Legs[i].Tether())
 		}
 	}
+	return reach
+}
+
+// FitReach returns the view that shows what comes so far (m) from the middle.
+func FitReach(reach float64, r display.Rect, margin float64, mirror bool) View {
 	half := max(min(r.W, r.H)/2-margin, 1)
 	return View{Origin: r.Centre(), Scale: half / reach, Mirror: mirror}
 }

@@ -76,12 +76,12 @@ var englishBench = Bench{
 	BeatOf: "beat %s of %s",
 
 	ClosesOne:     "Closes every round · %s · %s",
-	ClosesShort:   "smooth, closes in %s, %s",
+	ClosesShort:   "smooth · %s · %s",
 	ClosesMany:    "Closes after %s · %s · %s",
 	Never:         "Never closes: a round ends %s m from its start",
 	Together:      "Both close together after %s · %s",
 	NeverTogether: "Never closes: the %s hand’s round ends %s m from its start",
-	FirstHint:     "Drag a slider, or press Cut",
+	FirstHint:     "Tap a little flower, or press Cut",
 
 	Deleted:  "Piece deleted. Undo brings it back.",
 	CutDone:  "Cut: pieces %d and %d",
@@ -115,7 +115,7 @@ var englishBench = Bench{
 	GapAfter:     "Gap after piece %d: the hand jumps %s m",
 	PropGapAfter: "Gap after piece %d: the prop jumps %s°",
 	StopAfter:    "Stop after piece %d: the prop turns back",
-	KinkAfter:    "Kink after piece %d: %s m/s across the tether",
+	KinkAfter:    "Kink after piece %d: a jolt of %s m/s sideways",
 	JoinSmooth:   "joins smoothly",
 	JoinKink:     "joins with a kink",
 	JoinStop:     "joins with a stop",

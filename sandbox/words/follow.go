@@ -14,7 +14,9 @@ import (
 // meet.
 type Follow struct {
 	Ask, AskMeet TitledText // choices of a piece
-	Title        string     // of the list; %s side, %d piece
+	Half         TitledText // to keep half of a whole circle first
+	Halved       string
+	Title        string // of the list; %s side, %d piece
 	Intro, None  string
 	Groups       [6]TitledText // as follow.Kind counts: what each is headed with
 	Does         [6]string     // as follow.Kind counts: what the hand does, in a label
@@ -55,6 +57,8 @@ type Meet struct {
 var englishFollow = Follow{
 	Ask:     TitledText{"What can follow here?", "The patterns that join on from where this piece ends, smooth ones first."},
 	AskMeet: TitledText{"Where do they meet?", "The places where hand and prop of two patterns agree, so that you can change from one to the other."},
+	Half:    TitledText{"Keep half of the circle first", "From the end of a half circle the hand can turn back, which makes a C."},
+	Halved:  "Half of the circle is kept",
 	Title:   "%s hand: what can follow piece %d",
 	Intro:   "Each of these begins where the piece ends, hand and prop. The smooth ones ask nothing sudden of you; take one to add it.",
 	None:    "Nothing that is tried here joins on.",

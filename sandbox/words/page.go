@@ -122,7 +122,7 @@ var englishPage = Page{
 	KeptUnreadable: "The work kept in this browser could not be read; the first pattern is shown instead.",
 	DropHere:       "Drop a pattern file to open it",
 	NameIt:         "A name for what you have made",
-	NameItHint:     "It began as a built-in pattern. With a name of its own you find it again; its notes are yours to change too.",
+	NameItHint:     "It began as a built-in pattern. With a name of its own you find it again. The old notes told of the old pattern; write your own if you like.",
 	Proposed:       "%s, my way",
 	Saved:          "Saved as %s",
 }

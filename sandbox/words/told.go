@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 
+	"whorlbench/engine"
 	"whorlbench/engine/duet"
 	"whorlbench/engine/naming"
 	"whorlbench/engine/tether"
@@ -20,6 +21,11 @@ type Told struct {
 	Working             string // while something is still worked out
 	Hands, Tangle       string // heads
 	Nearest, Mind       string
+	HeadsHit, HeadsNear string // %s: a beat; %s, %s: metres, a beat
+	Slack               string // %s: the tempos at which it is taut
+	Tangles             string
+	BothHands           string
+	Apart               TitledText // what would keep the hands from meeting
 	Tether              string
 	TakenDetail         string // what the switch for the way that a hand would really take does
 	Around              string // what the drawing of one hand about the other shows
@@ -44,10 +50,15 @@ var englishTold = Told{
 	OfHand:    "%s, %s hand",
 	NoMend:    "Beats and easing alone cannot mend these joins. Tap one for other ways.",
 	NoClose:   "No single change was found that makes it close.",
+	HeadsHit:  "The heads hit each other at beat %s", HeadsNear: "The heads come within %s m at beat %s",
+	Slack:     "A tether goes slack. %s",
+	Tangles:   "The arms wrap round each other",
+	BothHands: "Both hands",
+	Apart:     TitledText{"Move the hands apart", "Each hand spins before its own shoulder, so that they do not meet in the middle."},
 	Working:   "Still being worked out …",
 	Hands:     "The two hands",
 	Tangle:    "Do the arms tangle?",
-	Nearest:   "Nearest", Mind: "Mind",
+	Nearest:   "Nearest", Mind: "Take care",
 	TakenDetail: "Beside the hand path as drawn. Tap to show it, or to hide it again.",
 	Tether:      "Would a real tether do it?",
 	Around:      "The way of the left hand as the right one sees it, which is the cross in the middle",
@@ -57,7 +68,7 @@ var englishTold = Told{
 	Elementary:  "Elementary",
 	CCap:        "C-cap", SCap: "S-cap", Diamond: "Diamond",
 	Cap:    "CAP",
-	Strict: "%s, strict", Broad: "%s, broad",
+	Strict: "%s, strict sense", Broad: "%s, broad sense",
 }
 
 // Sort says in the fewest words what sort of pattern a lane is, empty if it is
@@ -81,6 +92,18 @@ func (t *Table) Sort(w *naming.Whole) string {
 // PullPlot says what the drawing of the pull over a round shows.
 func (t *Table) PullPlot(r *tether.Result) string {
 	return fmt.Sprintf(t.Told.PullPlot, number(r.Least.Value, 1), number(r.Greatest.Value, 1))
+}
+
+// HeadsNearShort says in few words that two heads hit each other or may, empty
+// if they keep apart.
+func (t *Table) HeadsNearShort(d *duet.Reading) string {
+	switch near := d.Head; {
+	case near.Distance < engine.TolMeet:
+		return fmt.Sprintf(t.Told.HeadsHit, beat(near.Beat))
+	case near.Distance < HeadsNear:
+		return fmt.Sprintf(t.Told.HeadsNear, Metres(near.Distance), beat(near.Beat))
+	}
+	return ""
 }
 
 // BandText says in few words how two props turn and stand to each other.

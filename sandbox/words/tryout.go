@@ -10,7 +10,7 @@ type Tryout struct {
 
 var englishTryout = Tryout{
 	Take:  Named{"Take the change that is shown", "Take it"},
-	Leave: Named{"Leave everything as it is", "Leave it"},
+	Leave: Named{"Leave everything as it is", "Go back"},
 	Next:  Named{"Show the next way", "Next way"},
 	Way:   "%d of %d: %s",
 	Taken: "Taken. Undo brings back what was.",
