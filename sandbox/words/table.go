@@ -27,6 +27,7 @@ type Table struct {
 	Preset  Preset
 	Tether  Tether
 	Share   Share
+	Steps   Steps
 }
 
 // English is the complete first language.
@@ -53,4 +54,5 @@ var English = Table{
 	Preset:  englishPreset,
 	Tether:  englishTether,
 	Share:   englishShare,
+	Steps:   englishSteps,
 }
