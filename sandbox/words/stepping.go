@@ -106,7 +106,7 @@ func (k *stepper) seen(d step.Toward) step.Toward {
 }
 
 func (k *stepper) way(w step.Way) string {
-	if k.swaps() {
+	if k.mirror && k.plane() == engine.Wall { // from above it is one way round for everyone
 		w = w.Mirrored()
 	}
 	if w == step.Anticlockwise {

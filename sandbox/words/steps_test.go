@@ -101,7 +101,7 @@ func TestStepsOfPieces(t *testing.T) {
 }
 
 // TestStepsInMirror: in a mirror left is right and clockwise anticlockwise, up
-// stays up, and in the wheel plane nothing changes; the hands keep their names.
+// stays up, what turns anticlockwise from above still does, and in the wheel plane nothing changes; the hands keep their names.
 func TestStepsInMirror(t *testing.T) {
 	l := lane("90 0: 1 1 1/2; -1 3 1/2")
 	tell := func(plane engine.Plane) words.HandSteps {
@@ -112,7 +112,7 @@ func TestStepsInMirror(t *testing.T) {
 	for plane, want := range []string{
 		"1. Half a circle clockwise, from the top down the right side to the bottom; the prop makes half a turn the same way, always at the same slant to the arm; one beat. Then turn the hand back while the prop points right.",
 		"1. Half a circle backward over the top, from the top down the back side to the bottom; the prop makes half a turn the same way, always at the same slant to the arm; one beat. Then turn the hand back while the prop points back.",
-		"1. Half a circle clockwise as seen from above, from the back past the right to the front; the prop makes half a turn the same way, always at the same slant to the arm; one beat. Then turn the hand back while the prop points right.",
+		"1. Half a circle anticlockwise as seen from above, from the back past the right to the front; the prop makes half a turn the same way, always at the same slant to the arm; one beat. Then turn the hand back while the prop points right.",
 	} {
 		h := tell(engine.Plane(plane))
 		if !strings.HasPrefix(h.Steps[0], strings.Split(want, " Then ")[0]) || !strings.Contains(h.Steps[0], strings.Split(want, " Then ")[1]) {

@@ -5,54 +5,56 @@ package words
 
 // Table is one language.
 type Table struct {
-	Lang    string // BCP 47
-	Figure  Figure
-	Whole   Whole
-	Bench   Bench
-	Dials   Dials
-	View    View
-	Strip   Strip
-	Mend    Mend
-	Follow  Follow
-	Stage   Stage
-	Tryout  Tryout
-	Told    Told
-	Page    Page
-	State   State
-	Capture Capture
-	Report  Report
-	Duet    Duet
-	Library Library
-	Command Command
-	Preset  Preset
-	Tether  Tether
-	Share   Share
-	Steps   Steps
+	Lang     string // BCP 47
+	Figure   Figure
+	Whole    Whole
+	Bench    Bench
+	Dials    Dials
+	View     View
+	Strip    Strip
+	Mend     Mend
+	Follow   Follow
+	Stage    Stage
+	Tryout   Tryout
+	Told     Told
+	Page     Page
+	State    State
+	Capture  Capture
+	Report   Report
+	Duet     Duet
+	Library  Library
+	Command  Command
+	Preset   Preset
+	Tether   Tether
+	Share    Share
+	Steps    Steps
+	Glossary Glossary
 }
 
 // English is the complete first language.
 var English = Table{
-	Lang:    "en",
-	Figure:  englishFigure,
-	Whole:   englishWhole,
-	Bench:   englishBench,
-	Dials:   englishDials,
-	View:    englishView,
-	Strip:   englishStrip,
-	Mend:    englishMend,
-	Follow:  englishFollow,
-	Stage:   englishStage,
-	Tryout:  englishTryout,
-	Told:    englishTold,
-	Page:    englishPage,
-	State:   englishState,
-	Capture: englishCapture,
-	Report:  englishReport,
-	Duet:    englishDuet,
-	Library: englishLibrary,
-	Command: englishCommand,
-	Preset:  englishPreset,
-	Tether:  englishTether,
-	Share:   englishShare,
-	Steps:   englishSteps,
+	Lang:     "en",
+	Figure:   englishFigure,
+	Whole:    englishWhole,
+	Bench:    englishBench,
+	Dials:    englishDials,
+	View:     englishView,
+	Strip:    englishStrip,
+	Mend:     englishMend,
+	Follow:   englishFollow,
+	Stage:    englishStage,
+	Tryout:   englishTryout,
+	Told:     englishTold,
+	Page:     englishPage,
+	State:    englishState,
+	Capture:  englishCapture,
+	Report:   englishReport,
+	Duet:     englishDuet,
+	Library:  englishLibrary,
+	Command:  englishCommand,
+	Preset:   englishPreset,
+	Tether:   englishTether,
+	Share:    englishShare,
+	Steps:    englishSteps,
+	Glossary: englishGlossary,
 }

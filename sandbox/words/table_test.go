@@ -38,10 +38,16 @@ var wordless = []string{
 	"English.Command.Check.SeamHead[5]",
 }
 
+// otherNames are the other names of a word, of which there may be none.
+var otherNames = regexp.MustCompile(`^English\.Glossary\.Terms\[\d+\]\.Others$`)
+
 func TestTableIsComplete(t *testing.T) {
 	n := 0
 	texts("English", reflect.ValueOf(English), func(path, text string) {
 		n++
+		if text == "" && otherNames.MatchString(path) {
+			return
+		}
 		if (text == "") != slices.Contains(wordless, path) {
 			t.Errorf("%s = %q, want a text, but in %v", path, text, wordless)
 		}
