@@ -70,12 +70,13 @@ func (g *Glossary) names() []named {
 }
 
 func (g *Glossary) longest(names []named, text string, at int) (m Mention, ok bool) {
+	endings := slices.Concat(g.Endings, []string{""})
 	for _, n := range names {
 		if !begins(text[at:], n.name) {
 			continue
 		}
 		end := at + len(n.name)
-		for _, e := range append(g.Endings, "") {
+		for _, e := range endings {
 			if strings.HasPrefix(text[end:], e) && wordEnds(text[end+len(e):]) {
 				return Mention{at, end + len(e), n.key}, true
 			}

@@ -49,8 +49,7 @@ func (s *Instructions) Lines() []string {
 func (s *Instructions) Text() string { return strings.Join(s.Lines(), "\n") + "\n" }
 
 // StepByStep tells a pattern as plain steps, as an audience sees it or as a learner
-// does in a mirror. A lane of more than MostSteps pieces that do not repeat is
-// told as far as that.
+// does in a mirror. At most MostSteps steps of a hand are told.
 func (t *Table) StepByStep(p engine.Pattern, mirror bool) Instructions {
 	w := &t.Steps
 	out := Instructions{View: w.Facing, Tempo: fmt.Sprintf(w.Tempo, number(p.Tempo, 1)), Care: w.Care}
@@ -155,7 +154,11 @@ func (k *stepper) fold(said []told) []string {
 		}
 	}
 	var lines []string
-	for i := 0; i < lap && len(lines) < MostSteps; {
+	for i := 0; i < lap; {
+		if len(lines) == MostSteps {
+			lines = append(lines, w.NotAll)
+			break
+		}
 		run := 1
 		for i+run < lap && said[i+run].body == said[i].body && said[i+run-1].join == said[i].join {
 			run++

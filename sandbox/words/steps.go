@@ -74,13 +74,14 @@ type Steps struct {
 	HandJumps, PropJumps     string // %s: centimetres or degrees
 	Stops, Reverses, Jerks   string
 
-	AllAgain            string // %s: how often
-	Closes, Jumps       string // %s: beats
-	ClosesLater, Never  string // %s: rounds, %s: beats; %s: centimetres
-	Together, NeverBoth string // %s: beats
-	TogetherBegin       string
-	Title               string
-	ManyRounds          string // %s: counted
+	AllAgain             string // %s: how often
+	NotAll               string
+	Closes, Jumps        string // %s: beats
+	ClosesLater, Never   string // %s: rounds, %s: beats; %s: centimetres
+	Together, NeverBoth  string // %s: beats
+	TogetherBegin        string
+	Title                string
+	OneRound, ManyRounds string // ManyRounds %s: counted
 }
 
 // Portion is what a part of a whole is called.
@@ -182,6 +183,7 @@ var englishSteps = Steps{
 	Jerks:     "Expect a jerk there, as the prop would have to change its speed at once.",
 
 	AllAgain:      "Do all of that %s.",
+	NotAll:        "There are more steps than can be told here; watch the rest.",
 	Closes:        "Now hand and prop are back where they began, after %s: begin again.",
 	Jumps:         "A round takes %s, if something could jump like that.",
 	ClosesLater:   "Now the hand is back where it began, but the prop is not: go on until you have done %s, which is %s.",
@@ -190,5 +192,5 @@ var englishSteps = Steps{
 	Together:      "Both hands are back where they began together after %s.",
 	NeverBoth:     "The two hands never come back to their start together.",
 	Title:         "Step by step",
-	ManyRounds:    "%s rounds",
+	OneRound:      "round", ManyRounds: "%s rounds",
 }

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/frac"
 	"whorlbench/presets"
 	"whorlbench/sandbox/words"
 )
@@ -97,6 +98,21 @@ func TestStepsOfPieces(t *testing.T) {
 		if test.end != "" && h.Close != test.end {
 			t.Errorf("%s: ends\n%s\nwant\n%s", test.lane, h.Close, test.end)
 		}
+	}
+}
+
+// TestManySteps: more than anyone reads are cut short, and it says so.
+func TestManySteps(t *testing.T) {
+	l := lane("90 90: 1 1 1")
+	p := l.Pieces[0]
+	for k := range int64(2 * words.MostSteps) {
+		p.Beats = frac.Int(k + 2)
+		l.Pieces = append(l.Pieces, p)
+	}
+	in := words.English.StepByStep(engine.Pattern{Tempo: 60, Performer: engine.DefaultPerformer(), Lanes: []engine.Lane{l}}, false)
+	got := in.Hands[0].Steps
+	if n := len(got); n != words.MostSteps+1 || got[n-1] != words.English.Steps.NotAll {
+		t.Errorf("%d steps, the last %q, want %d and then %q", n, got[n-1], words.MostSteps, words.English.Steps.NotAll)
 	}
 }
 

@@ -29,6 +29,8 @@ type Table struct {
 	Share    Share
 	Steps    Steps
 	Glossary Glossary
+	Compare  Compare
+	Practice Practice
 }
 
 // English is the complete first language.
@@ -57,4 +59,6 @@ var English = Table{
 	Share:    englishShare,
 	Steps:    englishSteps,
 	Glossary: englishGlossary,
+	Compare:  englishCompare,
+	Practice: englishPractice,
 }

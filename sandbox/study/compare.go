@@ -1,0 +1,91 @@
+package study
+
+import (
+	"whorlbench/engine"
+	"whorlbench/engine/duet"
+	"whorlbench/engine/naming"
+	"whorlbench/engine/seam"
+	"whorlbench/engine/tether"
+	"whorlbench/sandbox/words"
+)
+
+// Comparison works out what two patterns differ in, a little at a time.
+type Comparison struct {
+	sides [2]side
+}
+
+// side is one of two patterns being looked at.
+type side struct {
+	facts   words.Facts
+	tethers []*tether.Study // of each hand, as facts has them
+	reader  *duet.Reader    // of two hands
+}
+
+// Compare begins to compare the pattern on the left with the one on the right.
+func Compare(left, right engine.Pattern) *Comparison {
+	return &Comparison{[2]side{sideOf(left), sideOf(right)}}
+}
+
+func sideOf(p engine.Pattern) side {
+	s := side{facts: words.Facts{Tempo: p.Tempo}}
+	var tracks []*engine.Track
+	for _, l := range p.Lanes {
+		tracks = append(tracks, engine.NewTrack(l))
+	}
+	s.facts.Beats, s.facts.Closes = engine.ClosingTime(tracks...)
+	if l, r, ok := LeftRight(tracks); ok {
+		tracks = []*engine.Track{tracks[l], tracks[r]}
+		s.facts.Hybrid = naming.Hybrid(tracks[0], tracks[1])
+		s.reader = duet.NewReader(tracks[0], tracks[1])
+	}
+	rigid := p.Performer.Rigid
+	for _, t := range tracks {
+		seams := seam.Of(t, p.Tempo, rigid)
+		s.facts.Hands = append(s.facts.Hands, words.HandFacts{
+			Side: t.Lane.Side, Plane: t.Lane.Plane, Whole: naming.Judge(t, seams), Seams: seams, Rigid: rigid,
+		})
+		s.tethers = append(s.tethers, tether.New(t, p.Tempo, rigid))
+	}
+	return s
+}
+
+// Step does at most n small steps and reports whether all is known.
+func (c *Comparison) Step(n int) (done bool) {
+	for i := range c.sides {
+		s := &c.sides[i]
+		for k, study := range s.tethers {
+			if !study.Step(n) {
+				return false
+			}
+			s.facts.Hands[k].Window = study.Result().Window
+		}
+		if s.reader != nil {
+			if !s.reader.Step(n) {
+				return false
+			}
+			s.facts.Reading = s.reader.Reading()
+		}
+	}
+	return true
+}
+
+// Facts returns what is known of the left and the right pattern; it is whole
+// once Step has said so.
+func (c *Comparison) Facts() (left, right *words.Facts) { return &c.sides[0].facts, &c.sides[1].facts }
+
+// Lines tells what differs, a line each, and last when both are back together;
+// nothing until all is known.
+func (c *Comparison) Lines(w *words.Table) []string {
+	if !c.Step(0) {
+		return nil
+	}
+	left, right := c.Facts()
+	var lines []string
+	for _, d := range w.Differences(left, right) {
+		lines = append(lines, w.Said(d))
+	}
+	if len(lines) == 0 {
+		lines = append(lines, w.Compare.Alike)
+	}
+	return append(lines, w.OnePlayhead(left, right))
+}

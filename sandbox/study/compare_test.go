@@ -1,0 +1,132 @@
+package study_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"whorlbench/engine"
+	"whorlbench/presets"
+	"whorlbench/sandbox/study"
+	"whorlbench/sandbox/words"
+)
+
+func builtIn(t *testing.T, id string) engine.Pattern {
+	t.Helper()
+	for _, e := range presets.Library() {
+		if e.ID == id {
+			p, err := e.Pattern()
+			if err != nil {
+				t.Fatal(err)
+			}
+			return p
+		}
+	}
+	t.Fatalf("no built-in pattern %s", id)
+	return engine.Pattern{}
+}
+
+// TestCompare: what differs, and nothing else. What the patterns are is in their
+// files; a head in extension on a circle of radius R + L stays taut at its top
+// from ω = √(g/(R + L)) on (any text on the vertical circle): at a quarter turn
+// a beat, R + L = 1.2, 1 and 0.9 m, that is from 109.2, 119.7 and 126.1 beats a
+// minute, rounded up to a tenth.
+func TestCompare(t *testing.T) {
+	const four = "Played to one beat, both are back at their start together after four beats."
+	for _, test := range []struct {
+		left, right string
+		want        []string
+	}{
+		{"half-moon", "half-moon", []string{words.English.Compare.Alike, four}},
+		{"half-moon", "bump-at-the-quay", []string{
+			"Name. On the left: C-cap of extension and four-petal antispin flower, strict sense. On the right: C-cap of extension and six-petal antispin flower, strict sense.",
+			"Joins. On the left: All smooth. On the right: Two kinks.",
+			four,
+		}},
+		{"half-moon", "two-ferries", []string{
+			"Name. On the left: C-cap of extension and four-petal antispin flower, strict sense. On the right: Both hands: C-cap of extension and four-petal antispin flower, strict sense.",
+			"Hands. On the left: The right hand only. On the right: Both hands.",
+			"Tether, right hand. On the left: Taut from 109.2 bpm. On the right: Taut from 119.7 bpm.",
+			"Tempo. On the left: 120 beats a minute. On the right: 128 beats a minute.",
+			four,
+		}},
+		{"pier-end", "two-ferries", []string{
+			"Name. On the left: Hybrid: both hands C-cap of extension and four-petal antispin flower, strict sense, but not the same part at once. On the right: Both hands: C-cap of extension and four-petal antispin flower, strict sense.",
+			"Tether, left hand. On the left: Taut from 126.1 bpm. On the right: Taut from 119.7 bpm.",
+			"Tether, right hand. On the left: Taut from 126.1 bpm. On the right: Taut from 119.7 bpm.",
+			"Hybrid. On the left: Yes: both share their patterns, but left is a four-petal antispin flower while right is extension. On the right: No: both hands do the same pattern at all times.",
+			"Props together. On the left: Props turn opposite ways throughout: together → quarter → split → quarter → together, 2 times. On the right: Props turn the same way throughout: split all the time.",
+			"Hands together. On the left: Hands turn the same way throughout: together all the time. On the right: Hands turn the same way throughout: split all the time.",
+			"Arms. On the left: Seen from the front the hands meet at beat 0, one 0.12 m in front of the other, so it cannot be said how the arms wrap: that depends on which hand stays in front. On the right: The arms come back untangled: whatever they wrap, they unwrap again.",
+			"Tempo. On the left: 132 beats a minute. On the right: 128 beats a minute.",
+			four,
+		}},
+		{"half-moon", "turned-back", []string{
+			"Name. On the left: C-cap of extension and four-petal antispin flower, strict sense. On the right: Extension, there and back.",
+			"Elementary. On the left: No: piece 1 is extension and piece 2 is a four-petal antispin flower. On the right: Yes: it is one pattern, extension, played there and back.",
+			"CAP (broad). On the left: Yes: it closes; piece 1 is extension and piece 2 is a four-petal antispin flower. On the right: No: it is only one pattern, extension, and a CAP needs two.",
+			"CAP (strict). On the left: Yes: all pieces are slices of flowers, and the hand turns back after piece 1. On the right: No: it is no CAP in the broad sense.",
+			"C-cap. On the left: Yes: the hand goes to and fro on one arc of one circle. On the right: No: it is no CAP in the strict sense.",
+			"Joins. On the left: All smooth. On the right: Two stops.",
+			four,
+		}},
+	} {
+		got := compared(builtIn(t, test.left), builtIn(t, test.right), 1<<20)
+		if !slices.Equal(got, test.want) {
+			t.Errorf("%s and %s:\n%s\nwant\n%s", test.left, test.right, strings.Join(got, "\n"), strings.Join(test.want, "\n"))
+		}
+		if small := compared(builtIn(t, test.left), builtIn(t, test.right), 37); !slices.Equal(small, got) {
+			t.Errorf("%s and %s, in small steps:\n%s\nwant\n%s", test.left, test.right, strings.Join(small, "\n"), strings.Join(got, "\n"))
+		}
+	}
+}
+
+func compared(left, right engine.Pattern, n int) []string {
+	c := study.Compare(left, right)
+	for !c.Step(n) {
+	}
+	return c.Lines(&words.English)
+}
+
+// TestComparisonWaits: nothing is said before all is known.
+func TestComparisonWaits(t *testing.T) {
+	c := study.Compare(builtIn(t, "pier-end"), builtIn(t, "two-ferries"))
+	if c.Step(1); c.Lines(&words.English) != nil {
+		t.Errorf("Lines() = %q after one step, want nothing yet", c.Lines(&words.English))
+	}
+}
+
+// TestCompareAll: whatever is compared with whatever, each line is whole, and
+// the two sides change places with the patterns.
+func TestCompareAll(t *testing.T) {
+	all := presets.Library()
+	facts := make([]*words.Facts, len(all))
+	for i, e := range all {
+		p, _ := e.Pattern()
+		c := study.Compare(p, p)
+		for !c.Step(1 << 20) {
+		}
+		facts[i], _ = c.Facts()
+		if d := words.English.Differences(facts[i], facts[i]); len(d) > 0 {
+			t.Errorf("%s differs from itself: %v", e.ID, d)
+		}
+	}
+	for i := range all {
+		for j := range i {
+			there, back := words.English.Differences(facts[i], facts[j]), words.English.Differences(facts[j], facts[i])
+			if len(there) != len(back) {
+				t.Fatalf("%s and %s: %d differences one way, %d the other", all[i].ID, all[j].ID, len(there), len(back))
+			}
+			for k := range there {
+				if there[k].Left != back[k].Right || there[k].Right != back[k].Left || there[k].Left == there[k].Right {
+					if !slices.ContainsFunc(back, func(c words.Contrast) bool { return c.Left == there[k].Right && c.Right == there[k].Left }) {
+						t.Errorf("%s and %s: %v one way is not there the other", all[i].ID, all[j].ID, there[k])
+					}
+				}
+				if said := words.English.Said(there[k]); strings.Contains(said, "%!") || !strings.HasSuffix(said, ".") {
+					t.Errorf("%s and %s: %q is no whole line", all[i].ID, all[j].ID, said)
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,204 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"whorlbench/engine"
+	"whorlbench/engine/duet"
+	"whorlbench/engine/frac"
+	"whorlbench/engine/naming"
+	"whorlbench/engine/seam"
+	"whorlbench/engine/tether"
+)
+
+// Compare holds the words for two patterns side by side.
+type Compare struct {
+	Title                 string
+	Said                  string // %s: what about, %s, %s: left and right
+	Alike                 string
+	Name, Hands, Plane    string // what about
+	Joins, Closes, Tempo  string
+	Props, HandsTurn      string
+	Tangle, Tether        string
+	OfHand                string // %s: what about, %s: left or right
+	OneHand               string // %s: left or right
+	BothHands             string
+	Planes                [3]string
+	AllSmooth             string
+	JoinCount             string    // %s: how many of what; one
+	Verdicts              [4]string // %s: a counted number; several
+	OneVerdict            [4]string // one of them
+	And                   string
+	After, Never          string // %s: beats
+	ABeat                 string // %s: a tempo
+	Rigid                 string
+	Together, NotTogether string // %s: beats, of one playhead
+}
+
+var englishCompare = Compare{
+	Title: "What differs",
+	Said:  "%s. On the left: %s On the right: %s",
+	Alike: "Nothing was found that differs in name, definitions, joins, closing, timing or tether.",
+	Name:  "Name", Hands: "Hands", Plane: "Plane", Joins: "Joins", Closes: "Closing", Tempo: "Tempo",
+	Props: "Props together", HandsTurn: "Hands together", Tangle: "Arms", Tether: "Tether",
+	OfHand: "%s, %s hand", OneHand: "The %s hand only.", BothHands: "Both hands.",
+	Planes:      [3]string{"The wall plane, in front of you.", "The wheel plane, beside you.", "The floor plane, level."},
+	AllSmooth:   "All smooth.",
+	JoinCount:   "%s.",
+	Verdicts:    [4]string{"%s gaps", "%s stops", "%s kinks", "%s smooth"},
+	OneVerdict:  [4]string{"one gap", "one stop", "one kink", "one smooth"},
+	And:         ", ",
+	After:       "Back at its start after %s.",
+	Never:       "It never comes back to its start.",
+	ABeat:       "%s beats a minute.",
+	Rigid:       "A rigid prop, which has none.",
+	Together:    "Played to one beat, both are back at their start together after %s.",
+	NotTogether: "Played to one beat, they never come back to their start together.",
+}
+
+// Facts are what two patterns are compared by.
+type Facts struct {
+	Tempo   float64
+	Hands   []HandFacts // left before right
+	Hybrid  naming.Ruling
+	Closes  bool
+	Beats   frac.Frac    // of the closing time
+	Reading duet.Reading // of two hands
+}
+
+// HandFacts are one hand's.
+type HandFacts struct {
+	Side   engine.Side
+	Plane  engine.Plane
+	Whole  naming.Whole
+	Seams  []seam.Seam
+	Rigid  bool
+	Window tether.Window
+}
+
+// Contrast is one thing in which two patterns differ.
+type Contrast struct{ What, Left, Right string }
+
+// Said tells a contrast in one line.
+func (t *Table) Said(c Contrast) string {
+	return fmt.Sprintf(t.Compare.Said, c.What, c.Left, c.Right)
+}
+
+// Differences tells in what the pattern on the left and the one on the right
+// differ, and nothing of what they share.
+func (t *Table) Differences(left, right *Facts) []Contrast {
+	w := &t.Compare
+	var out []Contrast
+	differ := func(what, l, r string) {
+		if l != r {
+			out = append(out, Contrast{what, l, r})
+		}
+	}
+	differ(w.Name, t.whatItIs(left), t.whatItIs(right))
+	differ(w.Hands, t.whichHands(left), t.whichHands(right))
+	for i := range left.Hands {
+		for j := range right.Hands {
+			a, b := &left.Hands[i], &right.Hands[j]
+			lone := len(left.Hands) == 1 && len(right.Hands) == 1
+			if a.Side == b.Side || lone {
+				t.handsDiffer(a, b, lone, differ)
+			}
+		}
+	}
+	if len(left.Hands) == 2 && len(right.Hands) == 2 {
+		a, b := t.HybridDefinition(left.Hybrid), t.HybridDefinition(right.Hybrid)
+		if a.Yes != b.Yes {
+			differ(a.Name, a.Because, b.Because)
+		}
+		l, r := &left.Reading, &right.Reading
+		differ(w.Props, t.SpansSaid(t.Duet.Props, l.Props), t.SpansSaid(t.Duet.Props, r.Props))
+		differ(w.HandsTurn, t.SpansSaid(t.Duet.Hands, l.Hands), t.SpansSaid(t.Duet.Hands, r.Hands))
+		differ(w.Tangle, t.TangleSaid(l), t.TangleSaid(r))
+	}
+	differ(w.Closes, t.backAfter(left), t.backAfter(right))
+	differ(w.Tempo, fmt.Sprintf(w.ABeat, number(left.Tempo, 1)), fmt.Sprintf(w.ABeat, number(right.Tempo, 1)))
+	return out
+}
+
+// handsDiffer tells in what two hands do; where each pattern has one hand only,
+// nobody need be told which.
+func (t *Table) handsDiffer(a, b *HandFacts, lone bool, differ func(what, l, r string)) {
+	w := &t.Compare
+	of := func(what string) string {
+		if lone {
+			return what
+		}
+		return fmt.Sprintf(w.OfHand, what, t.Side(a.Side))
+	}
+	differ(of(w.Plane), w.Planes[a.Plane], w.Planes[b.Plane])
+	as, bs := t.Definitions(&a.Whole), t.Definitions(&b.Whole)
+	for i := range as {
+		if as[i].Yes != bs[i].Yes {
+			differ(of(as[i].Name), as[i].Because, bs[i].Because)
+		}
+	}
+	differ(of(w.Joins), t.joinsSaid(a.Seams), t.joinsSaid(b.Seams))
+	differ(of(w.Tether), t.tautSaid(a), t.tautSaid(b))
+}
+
+func (t *Table) whatItIs(f *Facts) string {
+	if len(f.Hands) == 2 {
+		return t.HandsLine(&f.Hands[0].Whole, &f.Hands[1].Whole, f.Hybrid) + "."
+	}
+	return t.LaneLine(&f.Hands[0].Whole) + "."
+}
+
+func (t *Table) whichHands(f *Facts) string {
+	if len(f.Hands) == 2 {
+		return t.Compare.BothHands
+	}
+	return fmt.Sprintf(t.Compare.OneHand, t.Side(f.Hands[0].Side))
+}
+
+func (t *Table) backAfter(f *Facts) string {
+	if !f.Closes {
+		return t.Compare.Never
+	}
+	return fmt.Sprintf(t.Compare.After, t.beatCount(f.Beats))
+}
+
+func (t *Table) tautSaid(h *HandFacts) string {
+	if h.Rigid {
+		return t.Compare.Rigid
+	}
+	return t.TautWindow(h.Window) + "."
+}
+
+// joinsSaid counts joins by their verdict; how many smooth ones there are tells
+// nothing where there are no others.
+func (t *Table) joinsSaid(seams []seam.Seam) string {
+	w := &t.Compare
+	var count [4]int
+	for i := range seams {
+		count[seams[i].Verdict]++
+	}
+	if count[seam.Smooth] == len(seams) {
+		return w.AllSmooth
+	}
+	var parts []string
+	for v, n := range count {
+		switch n {
+		case 0:
+		case 1:
+			parts = append(parts, w.OneVerdict[v])
+		default:
+			parts = append(parts, fmt.Sprintf(w.Verdicts[v], t.counting(n)))
+		}
+	}
+	return fmt.Sprintf(w.JoinCount, capital(strings.Join(parts, w.And)))
+}
+
+// OnePlayhead says when two patterns that are played to one beat are back at
+// their start together.
+func (t *Table) OnePlayhead(left, right *Facts) string {
+	if !left.Closes || !right.Closes {
+		return t.Compare.NotTogether
+	}
+	return fmt.Sprintf(t.Compare.Together, t.beatCount(frac.LCM(left.Beats, right.Beats)))
+}
