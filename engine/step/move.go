@@ -127,16 +127,15 @@ func (m *Move) line(g *engine.Leg, path engine.Path, a, b engine.State) {
 	}
 	first, last := math.Floor(lo+sameTurn)+1, math.Ceil(hi-sameTurn)-1
 	m.Backs = max(int(last-first)+1, 0)
-	size := max(path.A, path.B)
-	end := b.Hand
+	end := b.Arm
 	if m.Backs > 0 {
 		turn := first
 		if m.Way == Clockwise {
 			turn = last
 		}
-		end = path.Centre + cmplx.Rect(size*math.Cos(turn*math.Pi), along)
+		end = float64(turn*math.Pi) + along
 	}
-	m.Span = cmplx.Abs(end - a.Hand)
+	m.Span = max(path.A, path.B) * math.Abs(math.Cos(end-along)-math.Cos(a.Arm-along))
 }
 
 // eased returns which ends of a kept part are eased.

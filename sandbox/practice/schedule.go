@@ -210,8 +210,9 @@ func (s *Schedule) of(v voice, lo, hi float64) []Event {
 
 // Retempo returns the schedule that goes on at another tempo from a moment:
 // what is before stays as it was, the playhead does not jump, and the ladder
-// climbs on from there. Whoever has asked s for all before that moment asks
-// the new one for all from it on, and has each event once.
+// climbs on from there, a tempo above its ceiling being its new one. Whoever
+// has asked s for all before that moment asks the new one for all from it on,
+// and has each event once.
 func (s *Schedule) Retempo(seconds, tempo float64) (*Schedule, error) {
 	p := s.plan
 	p.Tempo = tempo

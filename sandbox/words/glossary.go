@@ -312,14 +312,14 @@ var englishGlossary = Glossary{
 			Shows: "half-moon", Related: []string{"cap", "broad-sense"},
 		},
 		{
-			Key: "c-cap", Word: "C-cap", Others: []string{"C cap"},
+			Key: "c-cap", Word: "C-cap",
 			Says: []string{
 				"A CAP in which the hand goes to and fro on one arc of one circle, like a letter C.",
 			},
 			Shows: "half-moon", Related: []string{"cap", "s-cap"},
 		},
 		{
-			Key: "s-cap", Word: "S-cap", Others: []string{"S cap"},
+			Key: "s-cap", Word: "S-cap",
 			Says: []string{
 				"A CAP in which the hand goes to and fro along two arcs that bend opposite ways, like a letter S.",
 			},
@@ -357,7 +357,7 @@ var englishGlossary = Glossary{
 			Shows: "pier-end", Related: []string{"together-time", "split-time", "quarter-time", "direction"},
 		},
 		{
-			Key: "together-time", Word: "together time", Others: []string{"together"},
+			Key: "together-time", Word: "together time",
 			Says: []string{
 				"Both props point the same way at the same moment, or mirror each other if they turn opposite ways.",
 			},

@@ -92,13 +92,16 @@ func wordEnds(rest string) bool {
 }
 
 // begins reports whether a text begins with a name, whatever its case unless the
-// name begins with a capital.
+// name begins with a capital. A hyphen stands for a blank: box-mode is box mode.
 func begins(text, name string) bool {
 	if len(text) < len(name) {
 		return false
 	}
+	text, plain := blanks.Replace(text[:len(name)]), blanks.Replace(name)
 	if r, _ := utf8.DecodeRuneInString(name); unicode.IsUpper(r) {
-		return strings.HasPrefix(text, name)
+		return text == plain
 	}
-	return strings.EqualFold(text[:len(name)], name)
+	return strings.EqualFold(text, plain)
 }
+
+var blanks = strings.NewReplacer("-", " ")

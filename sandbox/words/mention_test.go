@@ -21,6 +21,8 @@ func TestFind(t *testing.T) {
 		{"Antispin is not spin", []string{"Antispin antispin", "spin spin"}},
 		{"armour, beats and petals’ ends", []string{"beats beat", "petals petal"}},
 		{"Box mode and diamond mode; a diamond", []string{"Box mode box-mode", "diamond mode diamond-mode", "diamond diamond"}},
+		{"box-mode four-petal antispin", []string{"box-mode box-mode", "petal petal", "antispin antispin"}},
+		{"put together", nil},
 		{"star flower", []string{"star flower star-flower"}},
 		{"the triquetra’s tips", []string{"triquetra’s triquetra"}},
 		{"stop the hand and go round", nil},

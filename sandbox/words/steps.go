@@ -93,7 +93,7 @@ type Portion struct {
 var englishSteps = Steps{
 	Facing: "Left, right and the way round are as someone facing you sees them. Hands and shoulders are your own.",
 	Mirror: "Left, right and the way round are as you see yourself in a mirror. Hands and shoulders are your own.",
-	Tempo:  "Count an even beat, about %s to the minute; slower is fine while you learn the way.",
+	Tempo:  "Count an even beat, about %s to the minute. With an empty hand go as slowly as you like; a poi needs its speed.",
 	Care:   "Clear the space around you, take soft props first, and walk the hand through it empty before the prop joins in.",
 
 	Heads: [3]string{
