@@ -1,5 +1,6 @@
 # Everything the project does, by name. Go and make are all it needs; make
-# test also needs a Chromium, and installs Debian's if it may.
+# test also needs a Chromium, and installs Debian's if it may; Firefox and
+# WebKit are tried where they are.
 
 GO   ?= go
 ADDR ?= 127.0.0.1:8377
@@ -19,7 +20,7 @@ MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
 
 .DEFAULT_GOAL := help
 .NOTPARALLEL:
-.PHONY: help run test dist fuzz bench bench-frame bench-capture shots size clean vet format unit browser chromium npm
+.PHONY: help run test dist fuzz bench bench-frame bench-capture shots size clean vet format unit browser chromium engines npm
 
 help:
 	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
@@ -42,7 +43,7 @@ run:
 dist:
 	$(GO) run ./web/build -o $(DIST)
 
-test: chromium npm format vet unit dist size browser
+test: chromium engines npm format vet unit dist size browser
 
 format:
 	@unformatted=$$($$($(GO) env GOROOT)/bin/gofmt -l .); \
@@ -58,7 +59,8 @@ unit:
 	$(GO) test ./...
 
 browser: dist
-	$(GO) test -tags browser -timeout 40m ./web/browser/...
+	$(GO) test -tags browser -timeout 40m -skip '^TestEngine' ./web/browser/...
+	$(GO) test -tags browser -count=1 -v -run '^TestEngine' ./web/browser
 
 size:
 	$(GO) run ./web/size
@@ -97,6 +99,19 @@ chromium:
 		echo "or name it: make test WHORLBENCH_CHROME=/path/to/chrome"; \
 		exit 1; \
 	fi
+
+# Firefox and WebKit are tried too, with Debian's packages where they may be
+# installed; elsewhere their tests are left out, and say so.
+ENGINES = firefox-esr webkit2gtk-driver xvfb libgl1-mesa-dri
+engines:
+	@root=; [ "$$(id -u)" = 0 ] || root='sudo -n'; \
+	missing() { ! { command -v firefox-esr || command -v firefox; } >/dev/null || ! command -v WebKitWebDriver >/dev/null || ! command -v Xvfb >/dev/null; }; \
+	install() { $$root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$$@"; }; \
+	if missing && command -v apt-get >/dev/null && $$root true 2>/dev/null; then \
+		install $(ENGINES) || { $$root apt-get update && install $(ENGINES); } || \
+		for package in $(ENGINES); do install $$package || echo "$$package cannot be installed"; done; \
+	fi; \
+	if missing; then echo "Firefox, WebKitWebDriver or Xvfb is not here: tests of what is missing will be left out"; fi
 
 # The check by axe-core needs npm, which fetches what web/package-lock.json
 # names. Debian's is installed where it may be; elsewhere that check alone is

@@ -37,6 +37,12 @@ func (v *visit) place(role, name string) box {
 	return eval[box](v, fmt.Sprintf(`(() => { const r = %s.getBoundingClientRect(); return {X: r.x, Y: r.y, W: r.width, H: r.height}; })()`, twin(role, name)))
 }
 
+// propTrack is where a value stands on the track of the prop-speed slider.
+func propTrack(slider box, value float64) [2]float64 {
+	const pad, reach, low = 16, 6, 22 // of the track within its box, its ends, its middle from below
+	return [2]float64{slider.X + pad + (slider.W-2*pad)*(value+reach)/(2*reach), slider.Y + slider.H - low}
+}
+
 // touch goes down at the first place and up at the last, by finger or mouse
 // as the screen has it.
 func (v *visit) touch(places ...[2]float64) {

@@ -45,10 +45,7 @@ func mainJob(t *testing.T, v *visit) {
 		t.Fatalf("the first piece is %q, want an extension", got)
 	}
 	r := v.place("slider", "Prop speed")
-	const pad, reach, low = 16, 6, 22 // of the slider's track within its box, its ends, its middle from below
-	at := func(value float64) [2]float64 {
-		return [2]float64{r.X + pad + (r.W-2*pad)*(value+reach)/(2*reach), r.Y + r.H - low}
-	}
+	at := func(value float64) [2]float64 { return propTrack(r, value) }
 	v.touch(at(1), at(1.5), at(2.2), at(3))
 	v.wait(twin("slider", "Prop speed") + `.getAttribute("aria-valuetext").startsWith("3 ")`)
 	if got := v.pieces()[0]; !strings.Contains(got, "two-petal in-spin flower") {
