@@ -567,7 +567,7 @@ function give(name, text) {
   a.download = name;
   a.click();
   program().saved(name);
-  setTimeout(() => URL.revokeObjectURL(a.href), 10000);
+  setTimeout(() => URL.revokeObjectURL(a.href), 60_000); // a browser may first ask whether to save it
 }
 $("save-aside").addEventListener("click", (e) => give(`${e.target.dataset.name}.toml`, read(asideKey)));
 $("save").addEventListener("click", () => save(true));
