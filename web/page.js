@@ -379,8 +379,9 @@ $("patterns").addEventListener("close", () => { patternsAt = $("patterns").scrol
 
 // ---- the person's own patterns ----
 
-const language = document.documentElement.lang;
-const whenFormat = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeStyle: "short" });
+// Dates are written in the page's language as the person's own region has them.
+const { lang } = document.documentElement;
+const whenFormat = new Intl.DateTimeFormat(navigator.languages.find((l) => l.startsWith(lang)) ?? lang, { dateStyle: "medium", timeStyle: "short" });
 const put = (text, value) => text.replace("%s", () => value);
 
 // listOwn fills their list, and returns what of them could not be read.

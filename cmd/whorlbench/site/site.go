@@ -60,7 +60,7 @@ const index = "index.html"
 
 // ServeHTTP implements http.Handler.
 func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
-	setHeaders(w.Header())
+	setHeaders(w.Header(), r.URL.RawQuery)
 	say := &words.English.Command.Serve
 	if !hostAllowed(r.Host, s.hosts) {
 		refuse(w, http.StatusMisdirectedRequest, fmt.Sprintf(say.ForeignHost, r.Host))
