@@ -3,13 +3,14 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"syscall/js"
 
 	"github.com/hajimehoshi/ebiten/v2"
 
+	"whorlbench/engine"
 	"whorlbench/presets"
+	"whorlbench/presets/archive"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/session"
@@ -58,9 +59,23 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"returned": seen(func([]js.Value) any { a.bench.Say(words.English.State.Returned, a.now()); return nil }),
 		"value":    func(args []js.Value) any { return a.bench.Value(args[0].String()) },
 		"library":  a.library,
-		"file":     a.file,
-		"about":    a.about,
-		"drawn":    func([]js.Value) any { return a.drawn },
+
+		"own":       a.listOwn,
+		"openOwn":   seen(a.openOwn),
+		"insertOwn": seen(a.insertOwn),
+		"renameOwn": seen(a.renameOwn),
+		"delete":    a.deleteOwn,
+		"undelete":  a.undeleteOwn,
+		"pack":      a.pack,
+		"asides":    a.asides,
+		"stored":    seen(a.stored),
+		"loadOther": seen(a.loadOther),
+		"share":     a.share,
+		"openLink":  seen(a.openLink),
+
+		"file":  a.file,
+		"about": a.about,
+		"drawn": func([]js.Value) any { return a.drawn },
 	}
 }
 
@@ -83,29 +98,36 @@ func (a *app) wheel(args []js.Value) any {
 	return a.bench.Wheel(display.Pt{X: args[0].Float(), Y: args[1].Float()}, args[2].Float())
 }
 
-// open(name, bytes) opens a file; it returns what is wrong, line by line.
+// open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
 func (a *app) open(args []js.Value) any {
 	name, w := args[0].String(), &words.English.Page
-	if n := args[1].Get("byteLength").Int(); n > presets.MaxFileSize {
-		const mb = 1 << 20
-		return fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(presets.MaxFileSize/mb))
+	n, most := args[1].Get("byteLength").Int(), presets.MaxFileSize
+	zip := isZIP(name)
+	if zip {
+		most = archive.MaxFile
 	}
-	data := make([]byte, args[1].Get("byteLength").Int())
+	if n > most {
+		const mb = 1 << 20
+		return wrong(w.ProblemTitle, fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb)))
+	}
+	data := make([]byte, n)
 	js.CopyBytesToGo(data, args[1])
-	return a.openBytes(name, data)
-}
-
-func (a *app) openBytes(name string, data []byte) string {
+	if zip {
+		return a.takeIn(name, data)
+	}
 	p, err := presets.Decode(name, data)
 	if err == nil {
-		err = a.bench.Session.Open(p)
+		err = a.desk.Take(p)
 	}
 	if err != nil {
-		return err.Error()
+		return wrong(w.ProblemTitle, err.Error())
 	}
 	a.bench.Opened(a.now())
-	return ""
+	return nil
 }
+
+// wrong is what a problem dialog says, line by line, under a head.
+func wrong(head, lines string) map[string]any { return map[string]any{"head": head, "lines": lines} }
 
 // library() lists the built-in patterns with their families, pictures and what
 // the trade calls them.
@@ -119,29 +141,43 @@ func (a *app) library([]js.Value) any {
 		if err != nil {
 			continue // a test holds that there is none
 		}
-		s := session.New(p)
-		var heads []any
-		for _, t := range scene.Thumbs(s.Tracks()) {
-			heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
-		}
-		a.patterns = append(a.patterns, map[string]any{
-			"id": e.ID, "title": p.Title, "notes": p.Notes, "heads": heads,
-			"trade":  study.Line(w, s),
-			"family": w.Library.Family(e.Family),
-			"insert": w.Strip.InsertShort, "insertLabel": fmt.Sprintf(w.Strip.InsertLabel, p.Title),
-		})
+		x := listed(p)
+		x["id"], x["family"] = e.ID, w.Library.Family(e.Family)
+		a.patterns = append(a.patterns, x)
 	}
 	return a.patterns
+}
+
+// listed is how a list shows a pattern: with a picture, and what the trade
+// calls it.
+func listed(p engine.Pattern) map[string]any {
+	w, s := &words.English, session.New(p)
+	var heads []any
+	for _, t := range scene.Thumbs(s.Tracks()) {
+		heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
+	}
+	return map[string]any{
+		"title": p.Title, "notes": p.Notes, "heads": heads, "trade": study.Line(w, s),
+		"insert": w.Strip.InsertShort, "insertLabel": fmt.Sprintf(w.Strip.InsertLabel, p.Title),
+	}
 }
 
 // pick(id) opens a built-in pattern.
 func (a *app) pick(args []js.Value) any {
 	for _, e := range presets.Library() {
-		if e.ID == args[0].String() {
-			return a.openBytes(e.File, e.Data)
+		if e.ID != args[0].String() {
+			continue
 		}
+		p, err := e.Pattern()
+		if err == nil {
+			err = a.bench.Session.Open(p)
+		}
+		if err != nil {
+			return wrong(words.English.Page.ProblemTitle, err.Error())
+		}
+		a.bench.Opened(a.now())
 	}
-	return ""
+	return nil
 }
 
 // insert(id) puts a built-in pattern's pieces after the piece in hand.
@@ -190,16 +226,4 @@ func (a *app) rename(args []js.Value) any {
 		return err.Error()
 	}
 	return ""
-}
-
-// keep stores the work in the browser after each edit.
-func (a *app) keep() {
-	data, err := presets.Encode(a.bench.Session.Pattern())
-	if err == nil && !a.page.Keep(string(data)) {
-		err = errors.New(words.English.Page.StorageBlocked)
-	}
-	if err != nil && !a.warned {
-		a.warned = true
-		a.bench.Say(err.Error(), a.now())
-	}
 }

@@ -9,14 +9,12 @@ import (
 
 	"github.com/hajimehoshi/ebiten/v2"
 
-	"whorlbench/engine"
-	"whorlbench/presets"
 	"whorlbench/sandbox/bench"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/face"
 	"whorlbench/sandbox/host"
 	"whorlbench/sandbox/paint"
-	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/shelf"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
@@ -26,18 +24,23 @@ import (
 // only when a pointer, a twin or the page asks for one, or while the pattern
 // plays.
 type app struct {
-	page     *host.Page
-	bench    *bench.Bench
-	screen   *paint.Screen
-	list     *display.List
-	events   []widget.Pointer
-	last     time.Time
-	twinsAt  time.Time
-	arranged int // of the controls that the twins show
-	drawn    int
-	ready    bool
-	warned   bool  // that work is not kept
-	patterns []any // the built-in ones, as the page lists them
+	page           *host.Page
+	bench          *bench.Bench
+	screen         *paint.Screen
+	list           *display.List
+	events         []widget.Pointer
+	last           time.Time
+	twinsAt        time.Time
+	arranged       int // of the controls that the twins show
+	drawn          int
+	ready          bool
+	desk           *shelf.Desk
+	stageOnly      bool             // within another page
+	problemAtStart error            // of what was kept; told once all is there
+	unkept         bool             // the page shows that work is not kept
+	kept           bool             // some work has been, at this visit
+	patterns       []any            // the built-in ones, as the page lists them
+	own            map[string]shown // the person's, likewise
 }
 
 // mostScale is the finest pixel density that is drawn: beyond it the eye sees
@@ -57,17 +60,15 @@ func run(page *host.Page) error {
 	if err != nil {
 		return err
 	}
-	first, kept, problem := firstPattern(page)
-	s := session.New(first)
-	a := &app{page: page, bench: bench.New(s, &words.English, faces, page), screen: paint.NewScreen(faces), last: time.Now()}
 	f := page.Frame()
+	desk, problem, known := begin(page, f)
+	s := desk.Session
+	a := &app{page: page, desk: desk, bench: bench.New(s, &words.English, faces, page), screen: paint.NewScreen(faces), last: time.Now(), own: map[string]shown{}}
 	s.Playing = !f.Still
-	if !kept {
+	if !known && !f.StageOnly {
 		a.bench.ShowHint(a.now())
 	}
-	if problem != "" {
-		a.bench.Say(problem, a.now())
-	}
+	a.problemAtStart, a.stageOnly = problem, f.StageOnly
 	page.OnChange = a.keep
 	page.Serve(a.functions())
 	a.resize()
@@ -88,7 +89,7 @@ func (a *app) now() float64 { return float64(time.Now().UnixMicro()) / 1000 }
 // resize takes over the room and the palette that the page has.
 func (a *app) resize() {
 	f := a.page.Frame()
-	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text})
+	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly})
 	a.bench.SetTheme(&theme.Day)
 	if f.Night {
 		a.bench.SetTheme(&theme.Night)
@@ -153,26 +154,9 @@ func (a *app) DrawFinalScreen(screen ebiten.FinalScreen, _ *ebiten.Image, _ ebit
 	if !a.ready {
 		a.ready = true
 		a.page.Ready()
+		a.tell(a.problemAtStart)
 	}
 }
 
 // Layout gives the picture that Draw gets a single pixel.
 func (a *app) Layout(int, int) (int, int) { return 1, 1 }
-
-// firstPattern returns the work that was kept, or the first of the library;
-// problem says what was wrong with kept work that cannot be read.
-func firstPattern(page *host.Page) (p engine.Pattern, kept bool, problem string) {
-	if text := page.Kept(); text != "" {
-		p, err := presets.Decode(words.English.Page.KeptName, []byte(text))
-		if err == nil {
-			return p, true, ""
-		}
-		page.SetAside()
-		problem = words.English.Page.KeptUnreadable
-	}
-	p, err := presets.First().Pattern()
-	if err != nil {
-		panic(fmt.Sprintf("the built-in library: %v", err)) // a test holds it
-	}
-	return p, false, problem
-}

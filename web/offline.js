@@ -58,4 +58,4 @@ function whenSettled(then) {
   const watch = new MutationObserver(() => { if (settled()) { watch.disconnect(); then(); } });
   watch.observe(document.documentElement, { attributeFilter: ["data-state"] });
 }
-if ("serviceWorker" in navigator) whenSettled(register);
+if ("serviceWorker" in navigator && !document.documentElement.classList.contains("stage-only")) whenSettled(register);

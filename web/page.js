@@ -4,9 +4,11 @@
 const $ = (id) => document.getElementById(id);
 const bench = $("bench");
 const program = () => window.whorlbenchProgram;
-const storeKey = "whorlbench.pattern.1";
 const themeKey = "whorlbench.theme";
-const asideKey = "whorlbench.aside"; // kept work that could not be read
+const askedKey = "whorlbench.persist"; // the browser was asked to clear nothing away
+// Within another page: the stage alone, which keeps nothing.
+const stageOnly = location.search === "?view=stage";
+document.documentElement.classList.toggle("stage-only", stageOnly);
 
 // ---- storage: a page may be forbidden to keep anything ----
 
@@ -14,6 +16,7 @@ function read(key) {
   try { return localStorage.getItem(key) ?? ""; } catch { return ""; }
 }
 function write(key, text) {
+  if (stageOnly) return false;
   try { localStorage.setItem(key, text); return true; } catch { return false; }
 }
 function canKeep() {
@@ -59,7 +62,7 @@ function pointer(e) {
 for (const type of Object.keys(phases)) bench.addEventListener(type, pointer);
 // A touch on the bench makes no mouse of itself: the click after it would fall
 // on whatever the touch has opened.
-bench.addEventListener("touchstart", (e) => e.preventDefault(), { passive: false });
+if (!stageOnly) bench.addEventListener("touchstart", (e) => e.preventDefault(), { passive: false });
 // A wheel over the stage looks closer; elsewhere it is the browser's.
 const wheelUnits = [1, 16, 400]; // pixels a unit: of pixels, lines, pages
 bench.addEventListener("wheel", (e) => {
@@ -230,6 +233,7 @@ const shortcuts = {
 
 function benchKey(e) {
   const ctrl = e.ctrlKey || e.metaKey;
+  if (stageOnly) return !ctrl && !e.altKey && e.key === " " && press("play");
   if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
   if (ctrl && e.key.toLowerCase() === "y") return press("redo");
   if (ctrl && e.key.toLowerCase() === "s") { save(true); return true; }
@@ -325,15 +329,25 @@ function element(tag, text, ...children) {
   return e;
 }
 
-function patternButton(p) {
-  const b = element("button", "", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
+function button(text, ...children) {
+  const b = element("button", text, ...children);
   b.type = "button";
+  return b;
+}
+
+// tool is a small button whose full name says what it belongs to.
+function tool(text, label, press) {
+  const b = button(text);
+  b.className = "tool";
+  b.setAttribute("aria-label", label);
+  b.addEventListener("click", press);
+  return b;
+}
+
+function patternButton(p) {
+  const b = button("", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
   b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
-  const after = element("button", p.insert);
-  after.type = "button";
-  after.className = "insert";
-  after.setAttribute("aria-label", p.insertLabel);
-  after.addEventListener("click", () => { $("patterns").close(); program().insert(p.id); });
+  const after = tool(p.insert, p.insertLabel, () => { $("patterns").close(); program().insert(p.id); });
   const li = element("li", "", b, after);
   li.dataset.notes = p.notes;
   return li;
@@ -344,24 +358,92 @@ let patternsAt = 0; // how far down the list was looked through
 $("show-patterns").addEventListener("click", () => {
   const families = new Map();
   for (const p of program().library()) families.set(p.family, [...(families.get(p.family) ?? []), p]);
-  const parts = [], jumps = [];
+  const parts = [$("own")];
   for (const [family, list] of families) {
     const head = element("h3", family);
     head.tabIndex = -1;
-    const part = element("section", "", head, element("ul", "", ...list.map(patternButton)));
-    parts.push(part);
-    const jump = element("button", family);
-    jump.type = "button";
-    jump.addEventListener("click", () => { part.scrollIntoView(); head.focus({ preventScroll: true }); });
-    jumps.push(jump);
+    parts.push(element("section", "", head, element("ul", "", ...list.map(patternButton))));
   }
   $("patterns-list").replaceChildren(...parts);
-  $("patterns-jump").replaceChildren(...jumps);
-  filterPatterns();
+  $("patterns-jump").replaceChildren(...parts.map((part) => {
+    const head = part.querySelector("h3"), jump = button(head.textContent);
+    jump.addEventListener("click", () => { part.scrollIntoView(); head.focus({ preventScroll: true }); });
+    return jump;
+  }));
+  const trouble = listOwn();
   show("patterns");
   $("patterns").scrollTop = patternsAt;
+  if (trouble) problem({ head: $("own").dataset.trouble, lines: trouble });
 });
 $("patterns").addEventListener("close", () => { patternsAt = $("patterns").scrollTop; });
+
+// ---- the person's own patterns ----
+
+// Dates are written in the page's language as the person's own region has them.
+const { lang } = document.documentElement;
+const whenFormat = new Intl.DateTimeFormat(navigator.languages.find((l) => l.startsWith(lang)) ?? lang, { dateStyle: "medium", timeStyle: "short" });
+const put = (text, value) => text.replace("%s", () => value);
+
+// listOwn fills their list, and returns what of them could not be read.
+function listOwn() {
+  const { list, problems } = program().own();
+  $("own-list").replaceChildren(...list.map(ownItem));
+  $("own-none").hidden = list.length > 0;
+  $("own-keep-all").hidden = list.length === 0;
+  filterPatterns();
+  return problems;
+}
+
+function ownItem(p) {
+  const { dataset } = $("own");
+  const when = put(dataset.changed, whenFormat.format(p.edited)) + (p.open ? ` · ${dataset.open}` : "");
+  const open = button("", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade), element("small", when)));
+  open.addEventListener("click", () => {
+    $("patterns").close();
+    if (!p.open) problem(program().openOwn(p.id));
+  });
+  if (p.open) open.setAttribute("aria-current", "true");
+  const after = tool(p.insert, p.insertLabel, () => { $("patterns").close(); problem(program().insertOwn(p.id)); });
+  const rename = tool(dataset.rename, p.renameLabel, () => askFor({ label: p.renameLabel, hint: dataset.newTitle, value: p.title }, (title) => {
+    const refused = program().renameOwn(p.id, title);
+    if (!refused) { listOwn(); ownButton(p.id)?.focus(); }
+    return refused;
+  }));
+  const li = element("li", "", open, element("div", "", after, rename, tool(dataset.delete, p.deleteLabel, () => deleteOwn(p, li))));
+  li.dataset.notes = p.notes;
+  li.dataset.own = p.id;
+  return li;
+}
+const ownButton = (id) => [...$("own-list").children].find((li) => li.dataset.own === id)?.querySelector("button");
+
+// deleteOwn leaves in the pattern's place the way to have it back.
+function deleteOwn(p, li) {
+  const refused = program().delete(p.id);
+  if (refused) { problem({ head: p.deleteLabel, lines: refused }); return; }
+  const undo = tool($("own").dataset.undo, p.undoLabel, () => {
+    const refused = program().undelete(p.id);
+    if (refused) { problem({ head: p.undoLabel, lines: refused }); return; }
+    listOwn();
+    announce(put($("own").dataset.back, p.title));
+    ownButton(p.id)?.focus();
+  });
+  li.className = "gone";
+  li.replaceChildren(element("span", p.deleted), undo);
+  announce(p.deleted);
+  undo.focus();
+}
+
+$("own-keep-all").addEventListener("click", () => {
+  const { name, data, problems } = program().pack();
+  if (data.length) give(name, data, "application/zip");
+  if (problems) problem({ head: $("own").dataset.trouble, lines: problems });
+});
+
+// What another tab keeps is seen here too.
+addEventListener("storage", () => {
+  program()?.stored();
+  if ($("patterns").open && program()) listOwn();
+});
 
 // filterPatterns leaves what has all the words that are searched for.
 function filterPatterns() {
@@ -370,11 +452,11 @@ function filterPatterns() {
   for (const part of $("patterns-list").children) {
     let any = false;
     for (const li of part.querySelectorAll("li")) {
-      const text = `${part.firstChild.textContent} ${li.textContent} ${li.dataset.notes}`.toLowerCase();
+      const text = `${part.querySelector("h3").textContent} ${li.textContent} ${li.dataset.notes}`.toLowerCase();
       li.hidden = !wanted.every((w) => text.includes(w));
       any ||= !li.hidden;
     }
-    part.hidden = !any;
+    part.hidden = !any && (part.id !== "own" || wanted.length > 0);
     some ||= any;
   }
   $("patterns-jump").hidden = wanted.length > 0;
@@ -409,7 +491,11 @@ $("show-more").addEventListener("click", showMore);
 function showKept() {
   const can = canKeep();
   for (const p of document.querySelectorAll("[data-kept]")) p.hidden = (p.dataset.kept === "here") !== can;
-  $("aside").hidden = !read(asideKey);
+  $("aside").hidden = program().asides().length === 0;
+  const promise = $("kept-promise");
+  promise.hidden = !can;
+  promise.textContent = promise.dataset.notPromised;
+  navigator.storage?.persisted?.().then((yes) => { if (yes) promise.textContent = promise.dataset.promised; });
 }
 $("hint-again").addEventListener("click", () => { $("more").close(); program().hint(); });
 
@@ -422,9 +508,22 @@ $("ask-tap").addEventListener("pointerdown", (e) => {
   if (taps.length > 1) $("ask-value").value = Math.round((60000 * (taps.length - 1)) / (taps.at(-1) - taps[0]));
 });
 
-let asked = "";
+// askFor asks for a value; done returns what is wrong with it.
+let answered = () => "";
+function askFor(q, done) {
+  answered = done;
+  $("ask-label").textContent = q.label;
+  $("ask-hint").textContent = q.hint;
+  $("ask-note").textContent = q.note ?? "";
+  $("ask-value").value = q.value;
+  $("ask-refused").textContent = "";
+  $("ask-tap").hidden = q.id !== "tempo";
+  taps = [];
+  show("ask");
+  $("ask-value").select();
+}
 $("ask").querySelector("form").addEventListener("submit", (e) => {
-  const refused = program().answer(asked, $("ask-value").value);
+  const refused = answered($("ask-value").value);
   if (refused) { e.preventDefault(); $("ask-refused").textContent = refused; $("ask-value").select(); }
 });
 
@@ -454,8 +553,7 @@ function optionLists(id, options, within) {
 
 // optionButton is a thing to pick, which closes the dialog that it stands in.
 function optionButton(list, o, within) {
-  const b = element("button", "", ...(o.picture ? [motion(o.picture)] : []), element("span", "", element("b", o.label), element("small", o.detail)));
-  b.type = "button";
+  const b = button("", ...(o.picture ? [motion(o.picture)] : []), element("span", "", element("b", o.label), element("small", o.detail)));
   if (o.on) b.setAttribute("aria-current", "true");
   b.addEventListener("click", () => { $(within).close(); program().chosen(list, o.id); });
   return b;
@@ -525,9 +623,11 @@ function plot(p) {
     element("figcaption", p.label));
 }
 
-function problem(lines) {
-  if (!lines) return;
-  $("problem-lines").textContent = lines;
+// problem says what is wrong, { head, lines }, if something is.
+function problem(wrong) {
+  if (!wrong?.lines) return;
+  $("problem-head").textContent = wrong.head ?? $("problem-head").dataset.plain;
+  $("problem-lines").textContent = wrong.lines;
   show("problem");
 }
 
@@ -538,7 +638,7 @@ async function openFile(file) {
   try {
     problem(program().open(file.name, new Uint8Array(await file.arrayBuffer())));
   } catch (err) {
-    problem(`${file.name}: ${err.message}`);
+    problem({ lines: `${file.name}: ${err.message}` });
   }
 }
 for (const b of document.querySelectorAll(".choose-file")) b.addEventListener("click", () => $("file").click());
@@ -557,20 +657,109 @@ addEventListener("drop", (e) => {
 
 function save(first) {
   const file = program().file(first);
-  if (file.error) { problem(file.error); return; }
+  if (file.error) { problem({ lines: file.error }); return; }
   if (file.propose) { askNames({ title: file.propose, notes: file.notes }, true); return; }
   give(file.name, file.text);
 }
-function give(name, text) {
+// give gives a file out. Where the device is all touch and its browser may lose
+// what is downloaded, as one does that was put on the home screen, the device's own
+// sheet takes the file.
+const touchOnly = matchMedia("(hover: none) and (pointer: coarse)");
+function give(name, data, type = "application/toml") {
+  const file = new File([data], name, { type });
+  if ("standalone" in navigator && touchOnly.matches && navigator.canShare?.({ files: [file] })) {
+    navigator.share({ files: [file] }).then(() => program()?.saved(name), (err) => {
+      if (err.name !== "AbortError") download(file); // else the person has thought better of it
+    });
+    return;
+  }
+  download(file);
+}
+function download(file) {
   const a = document.createElement("a");
-  a.href = URL.createObjectURL(new Blob([text], { type: "application/toml" }));
-  a.download = name;
+  a.href = URL.createObjectURL(file);
+  a.download = file.name;
   a.click();
-  program().saved(name);
+  program().saved(file.name);
   setTimeout(() => URL.revokeObjectURL(a.href), 60_000); // a browser may first ask whether to save it
 }
-$("save-aside").addEventListener("click", (e) => give(`${e.target.dataset.name}.toml`, read(asideKey)));
+$("save-aside").addEventListener("click", (e) => {
+  program().asides().forEach((text, i) => give(`${e.target.dataset.name}${i ? `-${i + 1}` : ""}.toml`, text));
+});
 $("save").addEventListener("click", () => save(true));
+
+// ---- sharing ----
+
+// publicAddress is where others reach this bench, if its host says so.
+async function publicAddress() {
+  try {
+    return (await (await fetch("public.json")).json()).url ?? "";
+  } catch {
+    return ""; // the page's own
+  }
+}
+
+async function showShare() {
+  const shared = program().share(location.href, await publicAddress());
+  $("more").close();
+  $("share-link").hidden = !shared.url;
+  $("share-refused").textContent = shared.refused ?? "";
+  $("share-no-code").textContent = shared.noCode ?? "";
+  $("share-said").textContent = "";
+  $("share-url").value = shared.url ?? "";
+  $("share-system").hidden = !navigator.share;
+  $("share-system").onclick = () => navigator.share({ title: shared.title, url: shared.url }).catch(() => {}); // put away again
+  $("share-code").hidden = !shared.code;
+  $("share-code").querySelector("svg")?.remove();
+  if (shared.code) {
+    const box = `0 0 ${shared.width} ${shared.width}`;
+    $("share-code").prepend(svg("svg", { viewBox: box, role: "img", "aria-label": shared.label },
+      svg("path", { class: "ground", d: `M0 0h${shared.width}v${shared.width}H0z` }), svg("path", { d: shared.code })));
+  }
+  show("share-dialog");
+}
+for (const b of document.querySelectorAll(".show-share")) b.addEventListener("click", showShare);
+$("share-copy").addEventListener("click", async () => {
+  const url = $("share-url"), { copied, byHand } = $("share-said").dataset;
+  try {
+    await navigator.clipboard.writeText(url.value);
+    $("share-said").textContent = copied;
+  } catch { // forbidden, or the page is not served securely
+    url.focus();
+    url.select();
+    $("share-said").textContent = byHand;
+  }
+});
+$("share-file").addEventListener("click", () => { $("share-dialog").close(); save(true); });
+
+// openLink opens the pattern in the address's fragment. It is kept from then on,
+// so the address need not hold it longer; a stage within another page keeps nothing.
+function openLink() {
+  const opened = program()?.openLink(location.hash);
+  if (!opened) return;
+  if (!stageOnly) history.replaceState(history.state, "", location.pathname + location.search);
+  if (opened.lines) {
+    for (const d of document.querySelectorAll("dialog[open]")) d.close();
+    problem(opened);
+  }
+}
+addEventListener("hashchange", openLink);
+
+// ---- notices: what can be done about something, or later ----
+
+const doAbout = { unkept: () => save(true), stale: () => program().loadOther() };
+for (const [name, act] of Object.entries(doAbout)) {
+  const n = $(`notice-${name}`);
+  n.querySelector(".main").addEventListener("click", () => { n.hidden = true; act(); });
+  n.querySelector("[data-hide]").addEventListener("click", () => { n.hidden = true; });
+}
+function notify(name, text) {
+  const n = $(`notice-${name}`);
+  n.hidden = !text;
+  if (!text) return;
+  n.querySelector("p").textContent = text;
+  announce(text);
+}
 
 // ---- colours and room ----
 
@@ -609,7 +798,7 @@ function frame() {
     W: document.body.clientWidth, H: document.body.clientHeight,
     Top: $("head").offsetHeight, Right: parseFloat(s.paddingRight) || 0,
     Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
-    Night: isNight(), Still: still.matches, Text: textSize(),
+    Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly,
   });
 }
 
@@ -617,6 +806,10 @@ function frame() {
 
 let waking = 0;
 const said = []; // since the last turn: what is said together is heard together
+function announce(text) {
+  said.push(text);
+  if (said.length === 1) setTimeout(() => $("live").replaceChildren(...said.splice(0).map((t) => element("p", t))));
+}
 window.whorlbenchPage = {
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
@@ -630,34 +823,26 @@ window.whorlbenchPage = {
     if (el.valueAsNumber !== value) el.value = value;
     attribute(el, "aria-valuetext", text);
   },
-  showTitle(text) { $("title-text").textContent = text; document.title = text; },
-  announce(text) {
-    said.push(text);
-    if (said.length === 1) setTimeout(() => $("live").replaceChildren(...said.splice(0).map((t) => element("p", t))));
+  showTitle(text) {
+    $("title-text").textContent = text;
+    document.title = text;
+    if (stageOnly) attribute(bench, "aria-label", text);
   },
-  ask(q) {
-    asked = q.id;
-    $("ask-label").textContent = q.label;
-    $("ask-hint").textContent = q.hint;
-    $("ask-note").textContent = q.note;
-    $("ask-value").value = q.value;
-    $("ask-refused").textContent = "";
-    $("ask-tap").hidden = q.id !== "tempo";
-    taps = [];
-    show("ask");
-    $("ask-value").select();
-  },
+  announce,
+  ask: (q) => askFor(q, (value) => program().answer(q.id, value)),
   choose,
   showSheet,
   sheetOpen,
   settled: () => write(viewKey, program().settings()),
-  kept: () => read(storeKey) || (history.state?.kept ?? ""),
-  keep(text) {
-    const done = write(storeKey, text);
-    if (!done || history.state?.kept) note({ kept: done ? undefined : text });
-    return done;
+  noted: () => history.state?.kept ?? "",
+  noteWork(text) { if (!stageOnly && (history.state?.kept ?? "") !== text) note({ kept: text || undefined }); },
+  notify,
+  // The browser is asked once to clear nothing away by itself.
+  firstKept() {
+    if (stageOnly || read(askedKey)) return;
+    write(askedKey, "1");
+    navigator.storage?.persist?.().catch(() => {});
   },
-  setAside: () => write(asideKey, read(storeKey)),
   wakeAfter(ms) { clearTimeout(waking); waking = setTimeout(() => program().wake(), ms); },
   frame,
   ready() {
@@ -672,6 +857,7 @@ window.whorlbenchPage = {
       note({ returning: false });
       program().returned();
     }
+    openLink();
   },
   fail: (text) => trouble("stopped", text),
 };

@@ -27,7 +27,7 @@ type streams struct {
 	out, err io.Writer
 }
 
-var say = &words.English.Command
+var say = &words.EnglishCommand
 
 func main() {
 	os.Exit(run(context.Background(), os.Args[1:], os.Stdin, os.Stdout, os.Stderr))

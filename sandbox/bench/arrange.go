@@ -62,6 +62,10 @@ func (b *Bench) arrange() {
 		return
 	}
 	b.controls = b.controls[:0]
+	if b.plan.stageOnly {
+		b.arrangeStageOnly()
+		return
+	}
 	b.arrangeTold()
 	b.arrangeTransport()
 	b.arrangeActions()
@@ -78,16 +82,22 @@ func (b *Bench) arrangeTransport() {
 	r := spread(b.plan.transport, 4, 44, 58, 44, 54, 44, 44, 44)
 	v := &b.Words.View
 	b.add(widget.Control{ID: idStepBack, Label: v.StepBack, Icon: widget.IconStepBack, Rect: r[0], Keys: ","})
-	play := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r[1], Keys: "Space"}
-	if s.Playing {
-		play.Label, play.Icon = w.Pause.Label, widget.IconPause
-	}
-	b.add(play)
+	b.addPlay(r[1])
 	b.add(widget.Control{ID: idStepOn, Label: v.StepOn, Icon: widget.IconStepOn, Rect: r[2], Keys: "."})
 	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[3]})
 	b.add(widget.Control{ID: idMirror, Kind: widget.Toggle, Label: w.Mirror.Label, Icon: widget.IconMirror, On: s.Mirror, Rect: r[4], Keys: "M"})
 	b.add(widget.Control{ID: idUndo, Label: w.Undo.Label, Icon: widget.IconUndo, Disabled: !s.CanUndo(), Rect: r[5], Keys: "Control+Z"})
 	b.add(widget.Control{ID: idRedo, Label: w.Redo.Label, Icon: widget.IconRedo, Disabled: !s.CanRedo(), Rect: r[6], Keys: "Control+Shift+Z"})
+}
+
+// addPlay adds what lets the pattern play and stand still.
+func (b *Bench) addPlay(r display.Rect) {
+	w := &b.Words.Bench
+	c := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r, Keys: "Space"}
+	if b.Session.Playing {
+		c.Label, c.Icon = w.Pause.Label, widget.IconPause
+	}
+	b.add(c)
 }
 
 // speeds are the shares of the tempo at which the bench plays.

@@ -110,6 +110,9 @@ type Frame struct {
 	Top, Right, Bottom, Left float64
 	// Text is how many times the usual size text is wanted, 1 to 2; 0 is 1.
 	Text float64
+	// StageOnly leaves everything out but the stage, to be looked at within another
+	// page.
+	StageOnly bool
 }
 
 // seen is what the last announcement was about.
@@ -247,6 +250,9 @@ func (b *Bench) NextChange() (at float64, ok bool) {
 // the bench's own, good until the next call.
 func (b *Bench) Draw() *display.List {
 	b.arrange()
+	if b.plan.stageOnly {
+		return b.drawStageOnly()
+	}
 	l, looks, st := &b.list, b.looks(), b.stageLook()
 	looks.Even(b.controls)
 	// What is seen closer lies over its surroundings until these cover it again.

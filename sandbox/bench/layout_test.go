@@ -2,6 +2,7 @@ package bench_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"whorlbench/sandbox/bench"
@@ -19,8 +20,13 @@ var frames = []bench.Frame{
 	{W: 1440, H: 900, Top: 48}, {W: 1920, H: 1080, Top: 48}, {W: 2560, H: 1440, Top: 48},
 }
 
+// framed are those of a stage that stands alone within another page.
+var framed = []bench.Frame{
+	{W: 560, H: 420, StageOnly: true}, {W: 160, H: 120, StageOnly: true}, {W: 1920, H: 1080, StageOnly: true, Text: 2}, {W: 390, H: 844, Top: 59, Bottom: 34, StageOnly: true},
+}
+
 func TestControlsFitEveryScreen(t *testing.T) {
-	for _, f := range frames {
+	for _, f := range slices.Concat(frames, framed) {
 		for _, id := range []string{"half-moon", twoHands} {
 			t.Run(fmt.Sprintf("%vx%v %s", f.W, f.H, id), func(t *testing.T) {
 				r := newRig(t, f, id)
@@ -68,7 +74,7 @@ func TestEveryControlIsNamed(t *testing.T) {
 // What is drawn must stay on the screen: nothing of the display list may lie
 // outside the frame.
 func TestNothingIsDrawnOffTheScreen(t *testing.T) {
-	for _, f := range frames {
+	for _, f := range slices.Concat(frames, framed) {
 		r := newRig(t, f, twoHands)
 		z := r.b.Zoom()
 		l := r.b.Draw()

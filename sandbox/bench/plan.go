@@ -9,9 +9,10 @@ import (
 
 // plan is where everything stands, in bench pixels. Three screens are
 // designed: a phone upright, a phone on its side, and a desk; a projector is
-// a desk seen from afar.
+// a desk seen from afar. Within another page there is the stage alone.
 type plan struct {
 	zoom      float64
+	stageOnly bool    // nothing but the stage
 	text      float64 // how many times the usual size text may be
 	lone      bool    // the first slider has no place
 	roomy     bool    // all rows have their height, the stage enough
@@ -55,6 +56,9 @@ const (
 // room; where a small phone cannot have both large text and two sliders, the
 // first slider goes.
 func newPlan(f Frame, lanes int) plan {
+	if f.StageOnly {
+		return planStage(f, lanes)
+	}
 	want := min(max(f.Text, 1), mostText)
 	for text := want; ; text = max(text-0.1, 1) {
 		for _, lone := range []bool{false, true} {
@@ -82,6 +86,12 @@ func (p *plan) layOut(f Frame, lanes int) {
 	default:
 		p.planUpright(all, lanes)
 	}
+}
+
+// planStage gives the stage everything.
+func planStage(f Frame, lanes int) plan {
+	stage := display.Rect{X: f.Left, Y: f.Top, W: f.W - f.Left - f.Right, H: f.H - f.Top - f.Bottom}
+	return plan{zoom: 1, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
 }
 
 // row cuts a row off the lower edge, with the gap above it.

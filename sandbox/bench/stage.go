@@ -94,7 +94,9 @@ func (b *Bench) StageView() scene.View {
 
 // showsHandles reports whether the piece in hand can be shaped on the stage:
 // while it stands still and is shown.
-func (b *Bench) showsHandles() bool { return !b.Session.Playing && !b.view.HideWhole }
+func (b *Bench) showsHandles() bool {
+	return !b.Session.Playing && !b.view.HideWhole && !b.plan.stageOnly
+}
 
 // marked reports whether the place that was tapped is still where Cut cuts.
 func (b *Bench) marked() (piece int, at frac.Frac, ok bool) {
@@ -241,6 +243,10 @@ func (b *Bench) onStageEvent(ev widget.Pointer, now float64) {
 	}
 	st := &b.stage
 	st.gestures = st.hands.Handle(st.gestures[:0], ev)
+	if b.plan.stageOnly {
+		b.onStageOnly(st.gestures, now)
+		return
+	}
 	for _, g := range st.gestures {
 		b.hintUntil = 0
 		switch g.Act {

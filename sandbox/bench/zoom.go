@@ -24,7 +24,7 @@ func (b *Bench) zoomAt(at display.Pt, k float64) {
 func (b *Bench) Wheel(at display.Pt, pixels float64) bool {
 	b.arrange()
 	at = at.Scale(1 / b.plan.zoom)
-	if !b.plan.stage.Contains(at) {
+	if !b.plan.stage.Contains(at) || b.plan.stageOnly { // there it scrolls the page around
 		return false
 	}
 	b.zoomAt(at, math.Exp(-pixels/wheelZoom))
@@ -34,6 +34,9 @@ func (b *Bench) Wheel(at display.Pt, pixels float64) bool {
 // ZoomKey looks k times closer at the head of the lane in hand.
 func (b *Bench) ZoomKey(k float64) {
 	b.arrange()
+	if b.plan.stageOnly {
+		return
+	}
 	s := b.Session
 	v := b.StageView()
 	at := v.ToScreen(s.Tracks()[s.Selected().Lane].At(s.Beat()).Head)

@@ -100,14 +100,25 @@ func (p *Page) ShowTitle(title string) {
 	}
 }
 
-// Kept returns the text that Keep has stored, empty if there is none.
-func (p *Page) Kept() string { return p.script.Call("kept").String() }
+// Noted returns the text that Note has kept, empty if there is none.
+func (p *Page) Noted() string { return p.script.Call("noted").String() }
 
-// Keep stores a text in the browser and reports whether it could.
-func (p *Page) Keep(text string) bool { return p.script.Call("keep", text).Bool() }
+// Note keeps a text in this tab's history, which outlives a reload even where
+// nothing can be stored; an empty one takes it away.
+func (p *Page) Note(text string) { p.script.Call("noteWork", text) }
 
-// SetAside keeps stored work that cannot be read where no edit overwrites it.
-func (p *Page) SetAside() { p.script.Call("setAside") }
+// The notices that Notify shows, each with a thing to do about it.
+const (
+	NoticeUnkept = "unkept" // save as a file
+	NoticeStale  = "stale"  // load what another tab has kept
+)
+
+// Notify shows a notice until it is done, put away or withdrawn by an empty
+// text.
+func (p *Page) Notify(notice, text string) { p.script.Call("notify", notice, text) }
+
+// FirstKept says that work has been kept for the first time at this visit.
+func (p *Page) FirstKept() { p.script.Call("firstKept") }
 
 // WakeAfter schedules a frame in some milliseconds.
 func (p *Page) WakeAfter(ms float64) { p.script.Call("wakeAfter", ms) }
@@ -123,7 +134,7 @@ type Frame struct {
 	W, H                     float64
 	Top, Right, Bottom, Left float64
 	Text                     float64 // how much larger than usual text is wanted
-	Night, Still, First      bool
+	Night, Still, StageOnly  bool
 }
 
 // Frame reads the room for the bench, and what the person prefers.

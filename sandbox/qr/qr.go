@@ -8,8 +8,6 @@ import (
 	"image/color"
 	"strconv"
 
-	goqr "github.com/piglig/go-qr"
-
 	"whorlbench/presets/link"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/words"
@@ -52,28 +50,11 @@ func encode(text string) (Code, error) {
 	if len(text) > mostBytes {
 		return Code{}, link.Error{Cause: ErrTooLong, What: fmt.Sprintf(w.CodeTooLong, len(text), mostBytes)}
 	}
-	segment, err := goqr.MakeBytes([]byte(text))
-	if err != nil {
-		return Code{}, fmt.Errorf("failed to make a code: %w", err)
+	version, l, ok := choose(len(text), medium, easyVersion)
+	if !ok {
+		version, l, _ = choose(len(text), low, mostVersion) // mostBytes have room
 	}
-	segments := []*goqr.QrSegment{segment}
-	// No mask chosen: the encoder tries all. The level is raised where that
-	// takes no more modules.
-	const anyMask, raise = -1, true
-	made, err := goqr.EncodeSegments(segments, goqr.Medium, 1, easyVersion, anyMask, raise)
-	if errors.Is(err, goqr.ErrDataTooLong) {
-		made, err = goqr.EncodeSegments(segments, goqr.Low, 1, mostVersion, anyMask, raise)
-	}
-	if err != nil {
-		return Code{}, fmt.Errorf("failed to make a code: %w", err)
-	}
-	c := Code{size: made.Size()}
-	for y := range c.size {
-		for x := range c.size {
-			c.dark = append(c.dark, made.Module(x, y))
-		}
-	}
-	return c, nil
+	return made(text, version, l), nil
 }
 
 // Size returns the number of modules a side, without the border.

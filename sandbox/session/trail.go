@@ -44,11 +44,49 @@ func (m moment) state() State { return State{ID: m.id, Pattern: m.pattern, Selec
 
 func (x State) moment(left Edit) moment { return moment{x.Pattern, x.Select, left, x.ID} }
 
+// Origin returns the ID of the state that the present one came of by edits:
+// the one opened last, or the first of all.
+func (s *Session) Origin() int {
+	present := s.id
+	if s.held != nil {
+		present = s.held.id
+	}
+	for i := len(s.undo) - 1; i >= 0; i-- {
+		if s.undo[i].left.What == Opened {
+			return present
+		}
+		present = s.undo[i].id
+	}
+	return present
+}
+
+// State returns the ID of the state that is shown.
+func (s *Session) State() int { return s.id }
+
+// LastID returns the greatest ID that a state of this session has had.
+func (s *Session) LastID() int { return s.ids }
+
 // Resume returns a session that stands where Trail was taken: states[at] is
 // open, and the others can be undone and redone to. There is at least one
 // state, and IDs are more than 0.
 func Resume(states []State, at int) *Session {
 	s := &Session{Speed: 1}
+	s.stand(states, at)
+	return s
+}
+
+// Enter opens work with its own trail, as Resume does. What was open before
+// can be brought back by undo, before the first of the states. Their IDs are more
+// than LastID.
+func (s *Session) Enter(states []State, at int) {
+	s.letGo()
+	s.undo = append(s.undo, s.now(Edit{What: Opened}))
+	s.redo = nil
+	s.stand(states, at)
+	s.beat = 0
+}
+
+func (s *Session) stand(states []State, at int) {
 	for i, x := range states {
 		s.ids = max(s.ids, x.ID)
 		if i < at {
@@ -59,7 +97,6 @@ func Resume(states []State, at int) *Session {
 		s.redo = append(s.redo, x.moment(x.By))
 	}
 	s.show(states[at].moment(Edit{}))
-	return s
 }
 
 // names are what kept work calls the sorts of edit, in the order of the

@@ -213,15 +213,18 @@ func (o Opened) Session() *session.Session { return session.Resume(o.States, o.A
 
 // Open takes a work from the shelf and remembers it for the next start. A
 // trail that cannot be read in full is put aside, and the Note says so.
-func (s *Shelf) Open(id string) (Opened, error) {
-	o, err := s.load(id)
+func (s *Shelf) Open(id string) (Opened, error) { return s.openAfter(id, 0) }
+
+// openAfter is Open with states whose IDs are more than a number.
+func (s *Shelf) openAfter(id string, last int) (Opened, error) {
+	o, err := s.load(id, last)
 	if err == nil {
 		s.remember(id)
 	}
 	return o, err
 }
 
-func (s *Shelf) load(id string) (Opened, error) {
+func (s *Shelf) load(id string, last int) (Opened, error) {
 	key := ownKey(id)
 	r, err := s.read(key)
 	if err != nil && !errors.Is(err, ErrTrailLost) {
@@ -241,7 +244,7 @@ func (s *Shelf) load(id string) (Opened, error) {
 	o := Opened{Work: &Work{shelf: s, id: id, stamp: r.Stamp}}
 	var files []string
 	var broken bool
-	o.States, o.At, files, broken = t.states(p, r.work)
+	o.States, o.At, files, broken = t.states(p, r.work, last)
 	o.Work.know(o.States, o.At, files)
 	if lost || broken {
 		if !s.copyAside(key) {
@@ -255,7 +258,7 @@ func (s *Shelf) load(id string) (Opened, error) {
 // Rename gives a work that is not open another title, which can be undone once
 // it is open. The errors are those of Open, Work.Keep and presets.Encode.
 func (s *Shelf) Rename(id, title string) error {
-	o, err := s.load(id)
+	o, err := s.load(id, 0)
 	if err != nil {
 		return err
 	}

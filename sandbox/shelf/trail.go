@@ -37,8 +37,8 @@ func (t trail) within(most int) string {
 
 // states goes along a trail from the present and its file, and returns the
 // file of each state beside it. What lies beyond a step that does not fit is
-// left out, and broken is true. IDs count from 1.
-func (t trail) states(here engine.Pattern, file string) (states []session.State, at int, files []string, broken bool) {
+// left out, and broken is true. IDs count from the one after last.
+func (t trail) states(here engine.Pattern, file string, last int) (states []session.State, at int, files []string, broken bool) {
 	present := session.State{Pattern: here, Select: session.Select{Lane: t.Here.Lane, Piece: t.Here.Piece}}
 	back, backFiles, ok := walk(t.Back, file)
 	on, onFiles, ok2 := walk(t.On, file)
@@ -57,7 +57,7 @@ func (t trail) states(here engine.Pattern, file string) (states []session.State,
 	states = slices.Concat(back, []session.State{present}, on)
 	files = slices.Concat(backFiles, []string{file}, onFiles)
 	for i := range states {
-		states[i].ID = i + 1
+		states[i].ID = last + i + 1
 	}
 	return states, len(back), files, !ok || !ok2
 }

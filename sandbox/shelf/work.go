@@ -38,13 +38,28 @@ func (w *Work) Stale() bool {
 // work of its own. With ErrFull or ErrBlocked it has not: what was kept before
 // is as it was, and the next Keep tries again. What presets.Encode refuses
 // is refused.
+//
+// Only the edits of this work are kept: what was open before it, or was opened
+// after, is another.
 func (w *Work) Keep(s *session.Session) error {
-	states, at := s.Trail(MaxSteps)
+	states, at := since(s.Trail(MaxSteps))
 	err := w.keep(states, at)
 	if err == nil || errors.Is(err, ErrChangedElsewhere) || errors.Is(err, ErrGoneElsewhere) {
 		w.shelf.remember(w.id)
 	}
 	return err
+}
+
+// since leaves of a trail what was not opened as other work.
+func since(states []session.State, at int) ([]session.State, int) {
+	from, to := at, at+1
+	for from > 0 && states[from].By.What != session.Opened {
+		from--
+	}
+	for to < len(states) && states[to].By.What != session.Opened {
+		to++
+	}
+	return states[from:to], at - from
 }
 
 // know takes over what reading the work has brought to light.

@@ -2,17 +2,16 @@ package words
 
 // Command holds the words of the command line.
 type Command struct {
-	Usage    string
-	Unknown  string // %s: program, %q: what was asked for
-	BadFlag  string // %s: program and command, %v: what is wrong
-	Stray    string // %s: program and command, %q: the argument
-	TryHelp  string // %s: program or program and command
-	Serve    Serve
-	Check    Check
-	Sample   Sample
-	Link     LinkCommand
-	Render   Render
-	Quantity Quantity
+	Usage   string
+	Unknown string // %s: program, %q: what was asked for
+	BadFlag string // %s: program and command, %v: what is wrong
+	Stray   string // %s: program and command, %q: the argument
+	TryHelp string // %s: program or program and command
+	Serve   Serve
+	Check   Check
+	Sample  Sample
+	Link    LinkCommand
+	Render  *Render // where it stands, so that the linker can leave all of this out
 }
 
 // Serve holds the words of the command that serves the page.
@@ -84,15 +83,9 @@ type LinkCommand struct {
 	CannotWrite string // %v: cause
 }
 
-// Quantity holds units with their numbers.
-type Quantity struct {
-	Round, Rounds string // %s: a number
-	Beat, Beats   string
-	Seconds       string
-	About         string // %s: a rounded number
-}
-
-var englishCommand = Command{
+// EnglishCommand belongs to English, but stands by itself: the program in the
+// browser does without it.
+var EnglishCommand = Command{
 	Usage: `whorlbench: build and understand compound poi patterns
 
 usage:
@@ -220,16 +213,7 @@ the part behind the #, which no browser sends anywhere. - reads standard input.
 		CannotWrite: "whorlbench link: cannot write the answer: %v",
 	},
 
-	Render: englishRender,
-
-	Quantity: Quantity{
-		Round:   "%s round",
-		Rounds:  "%s rounds",
-		Beat:    "%s beat",
-		Beats:   "%s beats",
-		Seconds: "%s s",
-		About:   "about %s",
-	},
+	Render: &englishRender,
 }
 
 // sampleAnswer is what check says of a C-cap; a test holds it to that.

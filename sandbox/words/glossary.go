@@ -23,7 +23,9 @@ type Term struct {
 	Related []string // keys
 }
 
-var englishGlossary = Glossary{
+// EnglishGlossary belongs to English, but stands by itself: the page fetches it
+// when it is asked for.
+var EnglishGlossary = Glossary{
 	Title: "Words of the trade", Others: "Also called %s.", Shows: "See it move: %s", Related: "See also %s.", Comma: ", ",
 	Endings: []string{"s", "es", "’s"},
 	Terms: []Term{

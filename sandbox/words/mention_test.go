@@ -30,7 +30,7 @@ func TestFind(t *testing.T) {
 		{"", nil},
 	} {
 		var got []string
-		for _, m := range words.English.Glossary.Find(test.text) {
+		for _, m := range words.EnglishGlossary.Find(test.text) {
 			got = append(got, test.text[m.From:m.To]+" "+m.Key)
 		}
 		if !slices.Equal(got, test.want) {
@@ -42,7 +42,7 @@ func TestFind(t *testing.T) {
 // TestGlossaryIsWhole: keys and names of one's own, sentences that are
 // sentences, and no word that leads nowhere.
 func TestGlossaryIsWhole(t *testing.T) {
-	g := &words.English.Glossary
+	g := &words.EnglishGlossary
 	names := map[string]string{}
 	for i, x := range g.Terms {
 		if got, ok := g.Term(x.Key); !ok || got.Word != x.Word {

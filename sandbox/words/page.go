@@ -19,8 +19,7 @@ type Page struct {
 	See                                    []KeyHelp
 	Cancel, Done, Close, Set               string
 	ProblemTitle, ProblemKept              string
-	TooLarge, NotSaved, StorageBlocked     string
-	KeptName, KeptUnreadable               string
+	TooLarge, NotSaved                     string
 	DropHere                               string
 	Saved                                  string // %s: a file's name
 	NameIt, NameItHint                     string // at the first save of what was made of a built-in pattern
@@ -49,7 +48,7 @@ var englishPage = Page{
 	Search:        "Search, by a trade word or a title",
 	SearchNone:    "Nothing here is called that. Try a trade word, such as antispin, triquetra or pendulum.",
 	Families:      "Families",
-	PatternsIntro: "Starting points, easier ones first. Opening one can be undone.",
+	PatternsIntro: "Your own and, below, starting points, easier ones first. Opening one can be undone.",
 	More:          "More",
 	Open:          "Open",
 	OpenFile:      "Open a file…",
@@ -113,16 +112,13 @@ var englishPage = Page{
 		{"Flip arm", "the hand sweeps the other way from where it is, the prop turns as before"},
 	},
 	Cancel: "Cancel", Done: "Done", Close: "Close", Set: "Set",
-	ProblemTitle:   "This file could not be opened",
-	ProblemKept:    "Your open pattern is as it was.",
-	TooLarge:       "%s: %s MB is too large; a pattern file has at most %s MB",
-	NotSaved:       "Not saved: %s",
-	StorageBlocked: "This browser keeps nothing for this page, so save your work as a file.",
-	KeptName:       "kept work",
-	KeptUnreadable: "The work kept in this browser could not be read; the first pattern is shown instead.",
-	DropHere:       "Drop a pattern file to open it",
-	NameIt:         "A name for what you have made",
-	NameItHint:     "It began as a built-in pattern. With a name of its own you find it again. The old notes told of the old pattern; write your own if you like.",
-	Proposed:       "%s, my way",
-	Saved:          "Saved as %s",
+	ProblemTitle: "This file could not be opened",
+	ProblemKept:  "Your open pattern is as it was.",
+	TooLarge:     "%s: %s MB is too large; a pattern file has at most %s MB",
+	NotSaved:     "Not saved: %s",
+	DropHere:     "Drop a pattern file, or a ZIP of them, to open it",
+	NameIt:       "A name for what you have made",
+	NameItHint:   "It began as a built-in pattern. With a name of its own you find it again. The old notes told of the old pattern; write your own if you like.",
+	Proposed:     "%s, my way",
+	Saved:        "Saved as %s",
 }

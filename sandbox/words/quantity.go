@@ -8,19 +8,36 @@ import (
 	"whorlbench/engine/frac"
 )
 
+// Quantity holds units with their numbers.
+type Quantity struct {
+	Round, Rounds string // %s: a number
+	Beat, Beats   string
+	Seconds       string
+	About         string // %s: a rounded number
+}
+
+var englishQuantity = Quantity{
+	Round:   "%s round",
+	Rounds:  "%s rounds",
+	Beat:    "%s beat",
+	Beats:   "%s beats",
+	Seconds: "%s s",
+	About:   "about %s",
+}
+
 // Longer numbers than this are rounded: a lane may close after more rounds
 // than a line has room for.
 const maxDigits = 12
 
 // CountRounds writes a number of rounds.
 func (t *Table) CountRounds(n *big.Int) string {
-	q := &t.Command.Quantity
+	q := &t.Quantity
 	return t.counted(frac.FromBig(n), q.Round, q.Rounds)
 }
 
 // CountBeats writes a time in beats.
 func (t *Table) CountBeats(f frac.Frac) string {
-	q := &t.Command.Quantity
+	q := &t.Quantity
 	return t.counted(f, q.Beat, q.Beats)
 }
 
@@ -32,7 +49,7 @@ func (t *Table) Seconds(beats frac.Frac, tempo float64) string {
 	if len(text) > maxDigits {
 		text = t.about(s)
 	}
-	return fmt.Sprintf(t.Command.Quantity.Seconds, text)
+	return fmt.Sprintf(t.Quantity.Seconds, text)
 }
 
 func (t *Table) counted(f frac.Frac, one, many string) string {
@@ -68,7 +85,7 @@ func (t *Table) Quotient(f frac.Frac) string {
 func (t *Table) about(f frac.Frac) string {
 	x := new(big.Float).SetInt(f.Num())
 	text := x.Quo(x, new(big.Float).SetInt(f.Den())).Text('g', 4)
-	return fmt.Sprintf(t.Command.Quantity.About, strings.Replace(text, "e+", "e", 1))
+	return fmt.Sprintf(t.Quantity.About, strings.Replace(text, "e+", "e", 1))
 }
 
 // Number writes x with at most the given places, no trailing zeros and a true

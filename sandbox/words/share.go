@@ -7,6 +7,54 @@ type Share struct {
 	Archive Archive
 	Shelf   Shelf
 	Offline Offline
+	Dialog  ShareDialog
+	Own     Own
+}
+
+// ShareDialog holds the words of the dialog that gives a pattern away.
+type ShareDialog struct {
+	Open, Title   string
+	Intro         string
+	Link          string
+	Copy, Copied  string
+	CopyByHand    string // the browser has refused
+	System        string // opens the device's own ways of sharing
+	File          string
+	CodeIntro     string // beside the code
+	Opened        string // %s: a title
+	NotOpened     string // head of what is wrong with a link
+	AlreadyOpen   string
+	CannotBeGiven string // head of what stands in the way of a link
+}
+
+// Own holds the words for the list of the person's own patterns.
+type Own struct {
+	Title        string
+	None         string
+	Changed      string // %s: a date and time
+	IsOpen       string
+	Rename       string
+	RenameLabel  string // %s: a title
+	NewTitle     string
+	Delete       string
+	DeleteLabel  string // %s: a title
+	Deleted      string // %s: a title
+	Undo         string
+	UndoLabel    string // %s: a title
+	Back         string // %s: a title
+	KeepAll      string
+	AllName      string // of the ZIP file, without its ending
+	TakenIn      string // %d: patterns
+	TakenInOne   string
+	SomeLeft     string // head of what was not taken
+	LoadOther    string
+	OtherChanged string
+	OtherLoaded  string
+	Trouble      string // head of what is wrong with the list
+	Promised     string // by the browser, to clear nothing away
+	NotPromised  string
+	SaveFile     string
+	Notices      string // names the region of notices
 }
 
 // Link holds the words for a pattern in a link.
@@ -121,7 +169,7 @@ var englishShare = Share{
 		Full:             "This browser has no room left to keep your work. Save it as a file, or delete patterns that you no longer need.",
 		Blocked:          "This browser keeps nothing for this page, so save your work as a file.",
 		ChangedElsewhere: "This work was changed in another tab. What you have here is kept as a second one beside it.",
-		GoneElsewhere:    "This work was deleted in another tab. What you have here is kept as a new one.",
+		GoneElsewhere:    "What was kept of this work is gone: another tab deleted it, or the browser cleared it away. What you have here is kept as a new one.",
 		Unknown:          "This work is no longer here.",
 		Copy:             "%s (copy)",
 		Record:           "%q: %s",
@@ -130,6 +178,48 @@ var englishShare = Share{
 		TrailLost:        "its earlier edits could not be read, so they cannot be undone; the work itself is whole",
 		OldUnreadable:    "The work kept in this browser could not be read; it has been put aside as it was.",
 		Nameless:         "Nameless work",
+	}, Dialog: ShareDialog{
+		Open:          "Share",
+		Title:         "Share this pattern",
+		Intro:         "The whole pattern, with its title and notes, is in the link itself. Nothing is stored anywhere else; whoever has the link has the pattern.",
+		Link:          "Link",
+		Copy:          "Copy the link",
+		Copied:        "The link is copied.",
+		CopyByHand:    "This browser does not let the page copy. The link is selected: copy it with the keyboard, or with a long press.",
+		System:        "Share…",
+		File:          "Save as a file",
+		CodeIntro:     "A phone's camera opens the pattern from this code.",
+		Opened:        "Opened from a link: %s. It is kept with your own patterns.",
+		NotOpened:     "This link could not be opened",
+		AlreadyOpen:   "The pattern of this link is the one that is open.",
+		CannotBeGiven: "There is no link for this pattern",
+	}, Own: Own{
+		Title:        "Your own patterns",
+		None:         "Nothing yet. What you make is kept here by itself, from the first change on.",
+		Changed:      "Changed %s",
+		IsOpen:       "Open now",
+		Rename:       "Rename",
+		RenameLabel:  "Rename %s",
+		NewTitle:     "New title",
+		Delete:       "Delete",
+		DeleteLabel:  "Delete %s",
+		Deleted:      "Deleted: %s",
+		Undo:         "Undo",
+		UndoLabel:    "Undo deleting %s",
+		Back:         "Back again: %s",
+		KeepAll:      "Keep all as a ZIP",
+		AllName:      "my-patterns",
+		TakenIn:      "%d patterns were taken in. They are with your own patterns.",
+		TakenInOne:   "1 pattern was taken in. It is with your own patterns.",
+		SomeLeft:     "Not everything was taken in",
+		LoadOther:    "Load the other",
+		OtherChanged: "This work was changed in another tab. If you go on here, both are kept.",
+		OtherLoaded:  "Loaded as the other tab has it.",
+		Trouble:      "Some kept work could not be read",
+		Promised:     "This browser has promised not to clear it away by itself.",
+		NotPromised:  "Some browsers clear such things away when a page is not visited for weeks, so keep what matters as a file too.",
+		SaveFile:     "Save as a file",
+		Notices:      "Notices",
 	}, Offline: Offline{
 		Update: "A new version of the bench is ready. Your work stays as it is.",
 		Take:   "Load it now",

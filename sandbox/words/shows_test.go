@@ -228,7 +228,7 @@ func TestGlossaryShows(t *testing.T) {
 	for _, e := range presets.Library() {
 		library[e.ID] = e
 	}
-	for _, x := range words.English.Glossary.Terms {
+	for _, x := range words.EnglishGlossary.Terms {
 		e, ok := library[x.Shows]
 		judge := shows[x.Key]
 		if !ok || judge == nil {
@@ -250,7 +250,7 @@ func TestGlossaryShows(t *testing.T) {
 			t.Errorf("%s does not show %s", x.Shows, x.Key)
 		}
 	}
-	if len(shows) != len(words.English.Glossary.Terms) {
-		t.Errorf("%d words are judged, want all %d", len(shows), len(words.English.Glossary.Terms))
+	if len(shows) != len(words.EnglishGlossary.Terms) {
+		t.Errorf("%d words are judged, want all %d", len(shows), len(words.EnglishGlossary.Terms))
 	}
 }

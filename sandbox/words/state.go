@@ -20,7 +20,7 @@ var englishState = State{
 	LostAgain: "This browser keeps losing its graphics. Close other pages that draw much, or turn graphics acceleration on in its settings, and try again. Your work is as it was.",
 	NoScript:  "The bench is a program in this page. This browser has scripts turned off; turn them on for this page to use it.",
 	KeptTitle: "Where your work is",
-	KeptHere:  "Each edit is kept in this browser. Save gives you a file of your own.",
+	KeptHere:  "Each edit is kept in this browser, with the fifty before it. Save gives you a file of your own.",
 	Unkept:    "This browser keeps nothing for this page, so save your work as a file before you close this tab.",
 	Aside:     "Work kept earlier could not be read. It has been put aside as it was.",
 	SaveAside: "Save what was put aside",

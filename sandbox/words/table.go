@@ -23,12 +23,11 @@ type Table struct {
 	Report   Report
 	Duet     Duet
 	Library  Library
-	Command  Command
+	Quantity Quantity
 	Preset   Preset
 	Tether   Tether
 	Share    Share
 	Steps    Steps
-	Glossary Glossary
 	Compare  Compare
 	Practice Practice
 }
@@ -53,12 +52,11 @@ var English = Table{
 	Report:   englishReport,
 	Duet:     englishDuet,
 	Library:  englishLibrary,
-	Command:  englishCommand,
+	Quantity: englishQuantity,
 	Preset:   englishPreset,
 	Tether:   englishTether,
 	Share:    englishShare,
 	Steps:    englishSteps,
-	Glossary: englishGlossary,
 	Compare:  englishCompare,
 	Practice: englishPractice,
 }

@@ -15,6 +15,8 @@ func texts(path string, v reflect.Value, found func(path, text string)) {
 	switch v.Kind() {
 	case reflect.String:
 		found(path, v.String())
+	case reflect.Pointer:
+		texts(path, v.Elem(), found)
 	case reflect.Struct:
 		for i := range v.NumField() {
 			texts(path+"."+v.Type().Field(i).Name, v.Field(i), found)
@@ -35,15 +37,15 @@ func texts(path string, v reflect.Value, found func(path, text string)) {
 // needs no head.
 var wordless = []string{
 	"English.Bench.Play.Short", "English.Bench.Pause.Short",
-	"English.Command.Check.SeamHead[5]",
+	"EnglishCommand.Check.SeamHead[5]",
 }
 
 // otherNames are the other names of a word, of which there may be none.
-var otherNames = regexp.MustCompile(`^English\.Glossary\.Terms\[\d+\]\.Others$`)
+var otherNames = regexp.MustCompile(`^EnglishGlossary\.Terms\[\d+\]\.Others$`)
 
 func TestTableIsComplete(t *testing.T) {
 	n := 0
-	texts("English", reflect.ValueOf(English), func(path, text string) {
+	holds := func(path, text string) {
 		n++
 		if text == "" && otherNames.MatchString(path) {
 			return
@@ -57,7 +59,10 @@ func TestTableIsComplete(t *testing.T) {
 		if strings.Contains(text, " \n") || strings.Contains(text, "\t") || strings.Contains(text, " .") && !strings.Contains(text, "...") {
 			t.Errorf("%s = %q, want no stray blanks", path, text)
 		}
-	})
+	}
+	texts("English", reflect.ValueOf(English), holds)
+	texts("EnglishCommand", reflect.ValueOf(EnglishCommand), holds)
+	texts("EnglishGlossary", reflect.ValueOf(EnglishGlossary), holds)
 	if n < 250 {
 		t.Errorf("only %d texts found, want the whole table", n)
 	}
@@ -68,11 +73,14 @@ var verb = regexp.MustCompile(`%[-+# 0]*\d*(?:\.\d+)?[vTtbcdoOqxXUeEfFgGsp%]`)
 
 // TestTableVerbs: no text holds a % that would be taken for a place.
 func TestTableVerbs(t *testing.T) {
-	texts("English", reflect.ValueOf(English), func(path, text string) {
+	holds := func(path, text string) {
 		if rest := verb.ReplaceAllString(text, ""); strings.Contains(rest, "%") {
 			t.Errorf("%s = %q has a %% that stands for nothing", path, text)
 		}
-	})
+	}
+	texts("English", reflect.ValueOf(English), holds)
+	texts("EnglishCommand", reflect.ValueOf(EnglishCommand), holds)
+	texts("EnglishGlossary", reflect.ValueOf(EnglishGlossary), holds)
 }
 
 // written fails on a text in which fmt has found a value too many or too few.

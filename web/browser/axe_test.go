@@ -112,6 +112,7 @@ func (v *visit) dialogs() []dialog {
 	return []dialog{
 		{"names", func() { v.click("title") }},
 		{"patterns", func() { v.click("show-patterns") }},
+		{"share-dialog", func() { eval[bool](v, `(document.querySelector("#more .show-share").click(), true)`) }},
 		{"more", func() { v.click("show-more") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},

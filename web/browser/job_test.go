@@ -117,7 +117,7 @@ func mainJob(t *testing.T, v *visit) {
 	eval[bool](v, `(document.getElementById("show-patterns").click(), true)`)
 	v.shot("job-5-patterns")
 	v.drawing(func() {
-		eval[bool](v, `(document.querySelectorAll("#patterns-list button:not(.insert)")[1].click(), true)`)
+		eval[bool](v, `(document.querySelectorAll("#patterns-list section:not(#own) button:not(.tool)")[1].click(), true)`)
 	})
 	if v.pattern() == mine {
 		t.Fatal("the library's second pattern did not open")

@@ -31,6 +31,11 @@ const below = "/harbour/bench/"
 // use, and waits until it keeps a whole version.
 func newKeptVisit(t *testing.T, h http.Handler) (v *visit, server *httptest.Server) {
 	t.Helper()
+	return newKeptVisitOn(t, desk, h)
+}
+
+func newKeptVisitOn(t *testing.T, s screen, h http.Handler) (v *visit, server *httptest.Server) {
+	t.Helper()
 	if err := site.Check(dist); err != nil {
 		t.Fatalf("%s: %v; run `make dist` first", dist, err)
 	}
@@ -38,7 +43,7 @@ func newKeptVisit(t *testing.T, h http.Handler) (v *visit, server *httptest.Serv
 	mux.Handle(below, http.StripPrefix(strings.TrimSuffix(below, "/"), h))
 	server = httptest.NewServer(mux)
 	t.Cleanup(server.Close)
-	v = newBrowser(t, desk)
+	v = newBrowser(t, s)
 	v.bypassKept(false)
 	v.url = server.URL + below
 	v.load()

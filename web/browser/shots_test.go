@@ -50,5 +50,5 @@ func (v *visit) click(id string) {
 // pick opens a built-in pattern.
 func (v *visit) pick(id string) {
 	v.t.Helper()
-	v.drawing(func() { eval[string](v, fmt.Sprintf(`whorlbenchProgram.pick(%q)`, id)) })
+	v.drawing(func() { eval[bool](v, fmt.Sprintf(`(whorlbenchProgram.pick(%q), true)`, id)) })
 }

@@ -33,7 +33,7 @@ const (
 	noWasm    = `Object.defineProperty(window, "WebAssembly", { value: undefined });`
 	noWebGL   = `HTMLCanvasElement.prototype.getContext = () => null;`
 	noStorage = `Object.defineProperty(window, "localStorage", { get() { throw new DOMException("denied", "SecurityError"); } });`
-	nonsense  = `if (!localStorage.getItem("whorlbench.aside")) localStorage.setItem("whorlbench.pattern.1", "no pattern at all");`
+	nonsense  = `if (!Object.keys(localStorage).some((k) => k.startsWith("whorlbench.aside"))) localStorage.setItem("whorlbench.pattern.1", "no pattern at all");`
 )
 
 // loseGraphics takes the canvas's graphics away, as a phone does that is short
@@ -77,11 +77,11 @@ var states = []state{
 	{name: "storage-blocked", script: noStorage, meet: func(t *testing.T, v *visit) {
 		v.ready()
 		v.tap("Flip the arm")
-		v.says(words.English.Page.StorageBlocked)
+		v.says(words.English.Share.Shelf.Blocked)
 	}},
 	{name: "kept-unreadable", script: nonsense, meet: func(t *testing.T, v *visit) {
 		v.ready()
-		v.says(words.English.Page.KeptUnreadable)
+		v.says(words.English.Share.Shelf.OldUnreadable)
 	}},
 	{name: "reduced-motion", meet: func(t *testing.T, v *visit) {
 		v.ready()

@@ -78,7 +78,7 @@ func TestStripByTouch(t *testing.T) {
 			v.click("show-patterns")
 			v.shot("strip-8-patterns")
 			v.drawing(func() {
-				eval[bool](v, `(document.querySelector("#patterns-list li:nth-child(2) .insert").click(), true)`)
+				eval[bool](v, `(document.querySelector("#patterns-list section:not(#own) li:nth-child(2) .tool").click(), true)`)
 			})
 			v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length > 3`)
 			v.still()

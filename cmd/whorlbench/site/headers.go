@@ -11,10 +11,25 @@ import (
 // from a string.
 const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; " +
 	"img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; " +
-	"base-uri 'none'; form-action 'none'; frame-ancestors 'self'"
+	"base-uri 'none'; form-action 'none'; frame-ancestors " + ownFrames
 
-func setHeaders(h http.Header) {
-	h.Set("Content-Security-Policy", Policy)
+const ownFrames = "'self'"
+
+// stageOnly is the query, letter for letter, with which the page is the stage alone:
+// it keeps nothing, so any page may have it in a frame. The page goes by the same
+// letters, so that nothing else comes with this policy.
+const stageOnly = "view=stage"
+
+// policyFor returns the policy of the answer to a request.
+func policyFor(query string) string {
+	if query == stageOnly {
+		return strings.TrimSuffix(Policy, ownFrames) + "*"
+	}
+	return Policy
+}
+
+func setHeaders(h http.Header, query string) {
+	h.Set("Content-Security-Policy", policyFor(query))
 	h.Set("X-Content-Type-Options", "nosniff")
 	h.Set("Referrer-Policy", "no-referrer")
 	h.Set("Cross-Origin-Opener-Policy", "same-origin")

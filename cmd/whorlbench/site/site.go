@@ -60,8 +60,8 @@ const index = "index.html"
 
 // ServeHTTP implements http.Handler.
 func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
-	setHeaders(w.Header())
-	say := &words.English.Command.Serve
+	setHeaders(w.Header(), r.URL.RawQuery)
+	say := &words.EnglishCommand.Serve
 	if !hostAllowed(r.Host, s.hosts) {
 		refuse(w, http.StatusMisdirectedRequest, fmt.Sprintf(say.ForeignHost, r.Host))
 		return
@@ -118,7 +118,7 @@ func fileName(urlPath string) (name string, ok bool) {
 }
 
 func (s *Site) serve(w http.ResponseWriter, r *http.Request, root *os.Root, name string) {
-	say := &words.English.Command.Serve
+	say := &words.EnglishCommand.Serve
 	info, err := root.Stat(name)
 	if err == nil && info.IsDir() && isRegular(root, name+"/"+index) {
 		// Relative, so that it holds below any path a proxy may add.
@@ -193,8 +193,8 @@ func refuse(w http.ResponseWriter, status int, why string) {
 
 // Errors that Check may give.
 var (
-	ErrNoFolder = errors.New(words.English.Command.Serve.Missing)
-	ErrNoIndex  = errors.New(words.English.Command.Serve.NoIndex)
+	ErrNoFolder = errors.New(words.EnglishCommand.Serve.Missing)
+	ErrNoIndex  = errors.New(words.EnglishCommand.Serve.NoIndex)
 )
 
 // Check reports whether dir is a folder that can be served.
