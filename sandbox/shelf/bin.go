@@ -1,8 +1,7 @@
 package shelf
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 	"strings"
 )
 
@@ -77,9 +76,7 @@ func (s *Shelf) Deleted() []Entry {
 		r, _ := parse(text)
 		entries = append(entries, entry(id, r))
 	}
-	slices.SortFunc(entries, func(a, b Entry) int {
-		return cmp.Or(b.Edited.Compare(a.Edited), strings.Compare(a.ID, b.ID))
-	})
+	sortEntries(entries)
 	return entries
 }
 
@@ -95,7 +92,7 @@ func (s *Shelf) thinBin() {
 		r, _ := parse(text)
 		edited[key] = r.Edited
 	}
-	slices.SortFunc(keys, func(a, b string) int { return cmp.Compare(edited[a], edited[b]) })
+	sort.Slice(keys, func(i, k int) bool { return edited[keys[i]] < edited[keys[k]] })
 	for _, key := range keys[:len(keys)-mostBin] {
 		_ = s.store.Delete(key)
 	}

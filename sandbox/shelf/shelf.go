@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"sort"
 	"strings"
 	"time"
 
@@ -82,13 +83,19 @@ func (s *Shelf) List() (entries []Entry, problems []error) {
 		}
 		entries = append(entries, entry(id, r))
 	}
-	slices.SortFunc(entries, func(a, b Entry) int {
-		if c := b.Edited.Compare(a.Edited); c != 0 {
-			return c
-		}
-		return strings.Compare(a.ID, b.ID)
-	})
+	sortEntries(entries)
 	return entries, problems
+}
+
+// sortEntries puts the one edited last first. The older way to sort is one that the
+// program has anyway, and so costs no room.
+func sortEntries(entries []Entry) {
+	sort.Slice(entries, func(i, k int) bool {
+		if c := entries[i].Edited.Compare(entries[k].Edited); c != 0 {
+			return c > 0
+		}
+		return entries[i].ID < entries[k].ID
+	})
 }
 
 func entry(id string, r record) Entry {
