@@ -20,7 +20,7 @@ MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
 
 .DEFAULT_GOAL := help
 .NOTPARALLEL:
-.PHONY: help run test dist fuzz bench bench-frame bench-capture shots size clean vet format unit browser chromium engines npm
+.PHONY: help run test dist fuzz kill bench bench-frame bench-capture shots size clean vet format unit browser chromium engines npm
 
 help:
 	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
@@ -32,6 +32,7 @@ help:
 	@echo 'make bench-capture  GIFs next to ffmpeg, where that is installed'
 	@echo 'make shots   pictures of every state at four screen sizes, in $(SHOTS)'
 	@echo 'make fuzz    feed the file reader nonsense for $(FUZZTIME)'
+	@echo 'make kill    end the tab 200 times while edits are made, and look for the work'
 	@echo 'make clean   take away what was built'
 
 # A first start spares the half minute of brotli: over loopback it saves nothing.
@@ -79,6 +80,10 @@ bench-frame: chromium npm dist
 # Likewise: bytes, error and time of GIFs next to ffmpeg's of the same frames.
 bench-capture:
 	WHORLBENCH_CAPTURE=1 $(GO) test -count=1 -v -run TestAgainstFFmpeg ./sandbox/capture
+
+# The tab's process is ended two hundred times while edits are made.
+kill: chromium dist
+	WHORLBENCH_KILLS=200 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestKilledAtRandom ./web/browser
 
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...
