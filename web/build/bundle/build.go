@@ -23,6 +23,7 @@ import (
 // same name.
 const (
 	WasmName     = "whorlbench.wasm"
+	FilmName     = "film.wasm"
 	WasmExecName = "wasm_exec.js"
 	IndexName    = "index.html"
 	ManifestName = "build.json"
@@ -31,6 +32,7 @@ const (
 // Options say what to build.
 type Options struct {
 	Package string      // Go main package of the program
+	Film    string      // of the one that makes pictures and films, if there is one
 	Pages   string      // folder with index.html and the page's other files
 	Out     string      // folder to make
 	Words   words.Table // for index.html
@@ -70,6 +72,11 @@ func Build(ctx context.Context, o Options) (Manifest, error) {
 func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 	if err := Compile(ctx, o.Package, filepath.Join(dir, WasmName)); err != nil {
 		return Manifest{}, err
+	}
+	if o.Film != "" {
+		if err := Compile(ctx, o.Film, filepath.Join(dir, FilmName)); err != nil {
+			return Manifest{}, err
+		}
 	}
 	if err := copyWasmExec(ctx, filepath.Join(dir, WasmExecName)); err != nil {
 		return Manifest{}, err
