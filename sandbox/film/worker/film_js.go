@@ -152,10 +152,8 @@ func bytesOf(a js.Value) []byte {
 
 // frame is one as an encoder takes it.
 type frame struct {
-	pixels        []byte
-	format        string
+	pixels        []byte // as film.ToYUV has them
 	width, height int
-	colours       map[string]any
 	begins, lasts float64 // microseconds
 }
 
@@ -170,32 +168,27 @@ func (e *encoder) add(k int, f frame) error {
 	data := js.Global().Get("Uint8Array").New(len(f.pixels))
 	js.CopyBytesToJS(data, f.pixels)
 	picture := js.Global().Get("VideoFrame").New(data, map[string]any{
-		"format": f.format, "codedWidth": f.width, "codedHeight": f.height, "timestamp": f.begins, "duration": f.lasts, "colorSpace": f.colours,
+		"format": "I420", "codedWidth": f.width, "codedHeight": f.height, "timestamp": f.begins, "duration": f.lasts, "colorSpace": filmed,
 	})
 	e.Call("encode", picture, map[string]any{"keyFrame": k%keyEvery == 0})
 	picture.Call("close")
 	return nil
 }
 
-// The colours of frames: as they are painted; as films have them.
-var (
-	painted = map[string]any{"primaries": "bt709", "transfer": "iec61966-2-1", "matrix": "rgb", "fullRange": true}
-	filmed  = map[string]any{"primaries": "bt709", "transfer": "iec61966-2-1", "matrix": "bt709", "fullRange": false}
-)
+// filmed are the colours of frames.
+var filmed = map[string]any{"primaries": "bt709", "transfer": "iec61966-2-1", "matrix": "bt709", "fullRange": false}
 
-// opacity returns a frame's opacity as the light of a grey one, value by value,
-// which is how WebM has it; grey: a buffer for it.
-func opacity(f frame, grey []byte) frame {
+// opacity writes a frame's opacity into dst as the light of a grey one, value
+// by value, which is how WebM has it.
+func opacity(dst, rgba []byte) {
 	const noColour = 128
-	n := f.width * f.height
+	n := len(rgba) / 4
 	for i := range n {
-		grey[i] = f.pixels[4*i+3]
+		dst[i] = rgba[4*i+3]
 	}
-	for i := n; i < len(grey); i++ {
-		grey[i] = noColour
+	for i := n; i < len(dst); i++ {
+		dst[i] = noColour
 	}
-	f.pixels, f.format, f.colours = grey, "I420", filmed
-	return f
 }
 
 func (e *encoder) finish() error {
@@ -223,13 +216,16 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	}
 	const micro = 1_000_000
 	clock := l.Clock(micro)
-	grey := make([]byte, job.Width*job.Height*3/2)
+	pixels := make([]byte, job.Width*job.Height*3/2)
 	err = job.EachFrame(context.Background(), l, tell, func(k int, m *image.RGBA) error {
-		f := frame{capture.Straight(m), "RGBX", job.Width, job.Height, painted, float64(clock.At(int64(k))), float64(clock.Delay(k))}
+		rgba := capture.Straight(m)
+		f := frame{pixels, job.Width, job.Height, float64(clock.At(int64(k))), float64(clock.Delay(k))}
+		film.ToYUV(pixels, rgba, job.Width, job.Height)
 		if err := encoders[0].add(k, f); err != nil || !clear {
 			return err
 		}
-		return encoders[1].add(k, opacity(f, grey))
+		opacity(pixels, rgba)
+		return encoders[1].add(k, f)
 	})
 	for _, e := range encoders {
 		if err == nil {

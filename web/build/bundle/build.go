@@ -39,6 +39,9 @@ type Options struct {
 	Brotli  int         // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
 }
 
+// screenless is the build tag that leaves the engine out (sandbox/paint).
+const screenless = "screenless"
+
 // plainFiles are the endings of the page's files that are taken as they are.
 var plainFiles = []string{".js", ".css", ".svg", ".png", ".webmanifest"}
 
@@ -74,7 +77,7 @@ func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 		return Manifest{}, err
 	}
 	if o.Film != "" {
-		if err := Compile(ctx, o.Film, filepath.Join(dir, FilmName)); err != nil {
+		if err := Compile(ctx, o.Film, filepath.Join(dir, FilmName), screenless); err != nil {
 			return Manifest{}, err
 		}
 	}
