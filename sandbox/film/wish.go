@@ -71,7 +71,7 @@ type Job struct {
 // Read reads a wish for a pattern as a TOML file. The error says, line by line,
 // what was found and what is allowed.
 func Read(toml, wish []byte, w *words.Table) (Job, error) {
-	pattern, err := presets.Decode(w.Page.KeptName, toml)
+	pattern, err := presets.Decode(w.Film.Pattern, toml)
 	if err != nil {
 		return Job{}, err
 	}
@@ -200,7 +200,7 @@ func Preview(toml, wish []byte, w *words.Table) (Job, error) {
 	by := min(previewSide/short, previewMost/long, 1)
 	side := func(n int) int { return max(int(float64(n)*by+0.5), min(n, capture.LeastSide)) }
 	in.Width, in.Height = side(in.Width), side(in.Height)
-	pattern, err := presets.Decode(w.Page.KeptName, toml)
+	pattern, err := presets.Decode(w.Film.Pattern, toml)
 	if err != nil {
 		return Job{}, err
 	}

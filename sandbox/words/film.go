@@ -21,6 +21,7 @@ type Film struct {
 	Unknown                                    string // %q: format
 	Number                                     string // %s: label, %q: found
 	BadColour                                  string // %q: found
+	Pattern                                    string // the open pattern, as a file that is read
 	Opaque, NoEncoder                          string
 	Said                                       FilmSaid
 }
@@ -76,6 +77,7 @@ var englishFilm = Film{
 	Unknown:    "format: found %q, which is not one of those on the list",
 	Number:     "%s: found %q, allowed a number such as 25, 0.5 or 1/3",
 	BadColour:  "colour: found %q, allowed one such as #ffffff",
+	Pattern:    "open pattern",
 	Opaque:     "MP4 cannot be see-through. Choose a colour, or make an APNG or the frames.",
 	NoEncoder:  "This browser cannot make this sort of film at this size. Make a GIF, an APNG or the frames, or try the other sort of film.",
 	Said: FilmSaid{
