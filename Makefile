@@ -53,6 +53,7 @@ format:
 vet:
 	$(GO) vet ./...
 	$(GO) vet -tags browser ./web/...
+	GOOS=js GOARCH=wasm $(GO) vet -tags screenless ./sandbox/film/...
 	GOOS=js GOARCH=wasm $(GO) vet ./sandbox/... ./web/size/empty ./web/browser/parity ./web/browser/storage
 
 unit:
@@ -117,6 +118,15 @@ engines:
 		for package in $(ENGINES); do install $$package || echo "$$package cannot be installed"; done; \
 	fi; \
 	if missing; then echo "Firefox, WebKitWebDriver or Xvfb is not here: tests of what is missing will be left out"; fi
+
+# Films are read by ffprobe. Debian's is installed where it may and can be;
+# elsewhere those checks are left out, and say so.
+ffmpeg:
+	@if command -v ffprobe >/dev/null; then :; \
+	elif [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null && apt-get update && DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends ffmpeg; then :; \
+	else \
+		echo "ffprobe is not here: the checks of films will be left out"; \
+	fi
 
 # The check by axe-core needs npm, which fetches what web/package-lock.json
 # names. Debian's is installed where it may be; elsewhere that check alone is

@@ -811,6 +811,7 @@ function announce(text) {
   if (said.length === 1) setTimeout(() => $("live").replaceChildren(...said.splice(0).map((t) => element("p", t))));
 }
 window.whorlbenchPage = {
+  give, // for film.js
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
     queue = [];

@@ -3,14 +3,12 @@ package main
 import (
 	"flag"
 	"fmt"
-	"image/color"
 	"slices"
 	"strconv"
 	"strings"
 
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/capture"
-	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/words"
 )
@@ -97,17 +95,8 @@ func (in *texts) read(o *capture.Options) []string {
 	for _, i := range r.several("hide", in.hide, "path", "arms", "letters", "kinds") {
 		*[]*bool{&s.HideHandPath, &s.HideArms, &s.HideLetters, &s.PlainInk}[i] = true
 	}
-	switch in.background {
-	case "theme":
-	case "clear":
-		o.Ground = capture.Clear
-	default:
-		var ok bool
-		if o.Colour, ok = colourOf(in.background); !ok {
-			r.add(say.Render.Background, in.background)
-		}
-		o.Ground = capture.Coloured
-		o.Night = display.Light(o.Colour) < 128
+	if !o.SetGround(in.background) {
+		r.add(say.Render.Background, in.background)
 	}
 	if in.theme != "" {
 		o.Night = r.choice("theme", in.theme, "day", "night") == 1
@@ -157,13 +146,4 @@ func (r *refusals) several(name, list string, among ...string) (which []int) {
 		}
 	}
 	return which
-}
-
-// colourOf reads #rrggbb.
-func colourOf(text string) (c color.NRGBA, ok bool) {
-	if len(text) != 7 || text[0] != '#' {
-		return c, false
-	}
-	n, err := strconv.ParseUint(text[1:], 16, 32)
-	return color.NRGBA{uint8(n >> 16), uint8(n >> 8), uint8(n), 255}, err == nil
 }

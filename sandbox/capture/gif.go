@@ -28,6 +28,15 @@ func (t *Take) gifTimeline() (Timeline, error) {
 // perSecond is how many ticks of a GIF's clock there are.
 const perSecond = 100
 
+// TimelineOf returns the frames that a loop of a format has, or why it cannot
+// have them.
+func (t *Take) TimelineOf(f Format) (Timeline, error) {
+	if f == GIF {
+		return t.gifTimeline()
+	}
+	return t.Timeline(), nil
+}
+
 // gif writes the loop as a GIF that plays for ever.
 func (t *Take) gif(ctx context.Context, w io.Writer, tell Progress) error {
 	l, err := t.gifTimeline()

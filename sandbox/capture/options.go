@@ -10,8 +10,11 @@ import (
 	"errors"
 	"fmt"
 	"image/color"
+	"strconv"
+	"strings"
 
 	"whorlbench/engine/frac"
+	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/words"
@@ -126,4 +129,27 @@ func (o *Options) ground() color.NRGBA {
 		return c
 	}
 	return o.theme().Stage
+}
+
+// dark is how light a ground may look (0 to 255) to be drawn on as by night.
+const dark = 128
+
+// SetGround takes a ground by its name: theme, clear, or a colour as #rrggbb,
+// which brings the theme that can be seen on it. It reports whether it is one.
+func (o *Options) SetGround(name string) bool {
+	switch name {
+	case "theme":
+		o.Ground = Themed
+		return true
+	case "clear":
+		o.Ground = Clear
+		return true
+	}
+	n, err := strconv.ParseUint(strings.TrimPrefix(name, "#"), 16, 32)
+	if err != nil || len(name) != len("#rrggbb") || name[0] != '#' {
+		return false
+	}
+	o.Ground, o.Colour = Coloured, color.NRGBA{uint8(n >> 16), uint8(n >> 8), uint8(n), 255}
+	o.Night = display.Light(o.Colour) < dark
+	return true
 }

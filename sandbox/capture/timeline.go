@@ -44,6 +44,7 @@ func (l Timeline) Clock(perSecond int64) Clock {
 
 // Delay returns how many ticks frame k lasts. The delays differ by one at
 // most, and add up to the whole.
-func (c Clock) Delay(k int) int { return int(c.at(int64(k)+1) - c.at(int64(k))) }
+func (c Clock) Delay(k int) int { return int(c.At(int64(k)+1) - c.At(int64(k))) }
 
-func (c Clock) at(k int64) int64 { return (2*c.ticks*k + c.n) / (2 * c.n) }
+// At returns how many ticks there are before frame k.
+func (c Clock) At(k int64) int64 { return (2*c.ticks*k + c.n) / (2 * c.n) }

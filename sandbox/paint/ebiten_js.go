@@ -1,4 +1,6 @@
-//go:build js
+// The tag screenless leaves the engine out of a program that paints in memory only.
+
+//go:build js && !screenless
 
 package paint
 

@@ -20,6 +20,7 @@ type Table struct {
 	Page     Page
 	State    State
 	Capture  Capture
+	Film     Film
 	Report   Report
 	Duet     Duet
 	Library  Library
@@ -49,6 +50,7 @@ var English = Table{
 	Page:     englishPage,
 	State:    englishState,
 	Capture:  englishCapture,
+	Film:     englishFilm,
 	Report:   englishReport,
 	Duet:     englishDuet,
 	Library:  englishLibrary,

@@ -114,6 +114,7 @@ func (v *visit) dialogs() []dialog {
 		{"patterns", func() { v.click("show-patterns") }},
 		{"share-dialog", func() { eval[bool](v, `(document.querySelector("#more .show-share").click(), true)`) }},
 		{"more", func() { v.click("show-more") }},
+		{"film", func() { v.click("show-more"); v.click("show-film") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
 		{"sheet", func() { v.act("seam-0-0") }},

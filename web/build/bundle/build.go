@@ -23,6 +23,7 @@ import (
 // same name.
 const (
 	WasmName     = "whorlbench.wasm"
+	FilmName     = "film.wasm"
 	WasmExecName = "wasm_exec.js"
 	IndexName    = "index.html"
 	ManifestName = "build.json"
@@ -31,11 +32,15 @@ const (
 // Options say what to build.
 type Options struct {
 	Package string      // Go main package of the program
+	Film    string      // of the one that makes pictures and films, if there is one
 	Pages   string      // folder with index.html and the page's other files
 	Out     string      // folder to make
 	Words   words.Table // for index.html
 	Brotli  int         // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
 }
+
+// screenless is the build tag that leaves the engine out (sandbox/paint).
+const screenless = "screenless"
 
 // plainFiles are the endings of the page's files that are taken as they are.
 var plainFiles = []string{".js", ".css", ".svg", ".png", ".webmanifest"}
@@ -70,6 +75,11 @@ func Build(ctx context.Context, o Options) (Manifest, error) {
 func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 	if err := Compile(ctx, o.Package, filepath.Join(dir, WasmName)); err != nil {
 		return Manifest{}, err
+	}
+	if o.Film != "" {
+		if err := Compile(ctx, o.Film, filepath.Join(dir, FilmName), screenless); err != nil {
+			return Manifest{}, err
+		}
 	}
 	if err := copyWasmExec(ctx, filepath.Join(dir, WasmExecName)); err != nil {
 		return Manifest{}, err

@@ -22,9 +22,9 @@ var compact = []string{
 
 // Compile builds the Go main package pkg for the browser into the file out.
 // Paths, symbols and the state of the work tree are left out of it, so that
-// one source gives one program on every machine.
-func Compile(ctx context.Context, pkg, out string) error {
-	args := []string{"build", "-trimpath", "-buildvcs=false", "-ldflags", "-s -w"}
+// one source gives one program on every machine. The tags are Go build tags.
+func Compile(ctx context.Context, pkg, out string, tags ...string) error {
+	args := []string{"build", "-trimpath", "-buildvcs=false", "-ldflags", "-s -w", "-tags", strings.Join(tags, ",")}
 	for _, room := range compact {
 		args = append(args, "-gcflags", room+"=-l")
 	}

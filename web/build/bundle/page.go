@@ -53,18 +53,19 @@ func renderFile(from, to string, data Page) error {
 	return os.WriteFile(to, page.Bytes(), 0o644)
 }
 
-// parseTemplate reads a template. HTML escapes by itself; elsewhere {{json .X}}
+// parseTemplate reads a template; the page's may use the other ones of its
+// folder that end in .html, by their names. HTML escapes by itself; elsewhere {{json .X}}
 // writes a text as JSON, which is JavaScript too.
 func parseTemplate(file string) (interface {
 	Execute(io.Writer, any) error
 }, error) {
 	const strict = "missingkey=error"
 	if filepath.Ext(file) == ".html" {
-		t, err := template.ParseFiles(file)
+		t, err := template.New(filepath.Base(file)).Option(strict).ParseGlob(filepath.Join(filepath.Dir(file), "*.html"))
 		if err != nil {
 			return nil, err
 		}
-		return t.Option(strict), nil
+		return t, nil
 	}
 	asJSON := func(v any) (string, error) {
 		text, err := json.Marshal(v)
