@@ -89,7 +89,7 @@ func (a *app) now() float64 { return float64(time.Now().UnixMicro()) / 1000 }
 // resize takes over the room and the palette that the page has.
 func (a *app) resize() {
 	f := a.page.Frame()
-	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly})
+	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly, Line: f.Line})
 	a.bench.SetTheme(&theme.Day)
 	if f.Night {
 		a.bench.SetTheme(&theme.Night)

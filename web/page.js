@@ -231,9 +231,29 @@ const shortcuts = {
   0: "fit",
 };
 
+// The big view, for a projector: the stage and one line. A clicker's page keys
+// step.
+let big = false;
+function setBig(on) {
+  big = on;
+  document.documentElement.classList.toggle("big", on);
+  program().resize();
+}
+const bigKeys = {
+  " ": "play", PageDown: "step-on", PageUp: "step-back", ArrowRight: "step-on", ArrowLeft: "step-back", ".": "step-on", ",": "step-back",
+  m: "mirror", s: "speed",
+};
+function bigKey(e) {
+  if (e.key === "Escape" || e.key.toLowerCase() === "p") { setBig(false); return true; }
+  const id = bigKeys[e.key];
+  if (id) program().act(id, "press", 0);
+  return !!id;
+}
+
 function benchKey(e) {
   const ctrl = e.ctrlKey || e.metaKey;
   if (stageOnly) return !ctrl && !e.altKey && e.key === " " && press("play");
+  if (big) return !ctrl && !e.altKey && bigKey(e);
   if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
   if (ctrl && e.key.toLowerCase() === "y") return press("redo");
   if (ctrl && e.key.toLowerCase() === "s") { save(true); return true; }
@@ -248,6 +268,7 @@ function benchKey(e) {
     const id = { Escape: "leave", Enter: "take", w: "next-way" }[e.key];
     if (id) return press(id);
   }
+  if (e.key.toLowerCase() === "p") { setBig(true); return true; }
   if (e.key === "l") { program().loop(); return true; }
   if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
   const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
@@ -497,6 +518,7 @@ function showKept() {
   promise.textContent = promise.dataset.notPromised;
   navigator.storage?.persisted?.().then((yes) => { if (yes) promise.textContent = promise.dataset.promised; });
 }
+$("show-big").addEventListener("click", () => { $("more").close(); setBig(true); });
 $("hint-again").addEventListener("click", () => { $("more").close(); program().hint(); });
 
 // Tapping the beat: the mean of the last few gaps.
@@ -798,7 +820,7 @@ function frame() {
     W: document.body.clientWidth, H: document.body.clientHeight,
     Top: $("head").offsetHeight, Right: parseFloat(s.paddingRight) || 0,
     Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
-    Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly,
+    Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly || big, Line: big,
   });
 }
 
@@ -831,6 +853,7 @@ window.whorlbenchPage = {
   },
   announce,
   ask: (q) => askFor(q, (value) => program().answer(q.id, value)),
+  leaveBig: () => setBig(false),
   choose,
   showSheet,
   sheetOpen,

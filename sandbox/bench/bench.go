@@ -28,6 +28,8 @@ type Host interface {
 	// SheetOpen reports whether a sheet can be seen: to show it again fills it
 	// anew.
 	SheetOpen(id string) bool
+	// LeaveBig asks the page to show all of the bench again.
+	LeaveBig()
 	// Changed says that an edit is complete: the time to keep the work.
 	Changed()
 	// Settled says that the person's settings have changed: the time to keep
@@ -113,6 +115,9 @@ type Frame struct {
 	// StageOnly leaves everything out but the stage, to be looked at within another
 	// page.
 	StageOnly bool
+	// Line adds to that one line of words that can be read from the last row, and
+	// a way back.
+	Line bool
 }
 
 // seen is what the last announcement was about.

@@ -94,6 +94,8 @@ func (b *Bench) press(id string, now float64) {
 	switch id {
 	case idTold:
 		b.showTold()
+	case idSmall:
+		b.host.LeaveBig()
 	case idStepBack, idStepOn:
 		s.Playing = false
 		by := 1

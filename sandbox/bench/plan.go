@@ -12,10 +12,11 @@ import (
 // a desk seen from afar. Within another page there is the stage alone.
 type plan struct {
 	zoom      float64
-	stageOnly bool    // nothing but the stage
-	text      float64 // how many times the usual size text may be
-	lone      bool    // the first slider has no place
-	roomy     bool    // all rows have their height, the stage enough
+	stageOnly bool         // nothing but the stage
+	line      display.Rect // stage only: one line of words, if it has a height
+	text      float64      // how many times the usual size text may be
+	lone      bool         // the first slider has no place
+	roomy     bool         // all rows have their height, the stage enough
 	desk      bool
 	side      bool // lies on its side
 	stage     display.Rect
@@ -88,10 +89,21 @@ func (p *plan) layOut(f Frame, lanes int) {
 	}
 }
 
+// The line of a big view: its share of the height, with letters of more than a
+// thirtieth of it, and its least height.
+const (
+	lineShare = 1.0 / 14
+	leastLine = 44
+)
+
 // planStage gives the stage everything.
 func planStage(f Frame, lanes int) plan {
 	stage := display.Rect{X: f.Left, Y: f.Top, W: f.W - f.Left - f.Right, H: f.H - f.Top - f.Bottom}
-	return plan{zoom: 1, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
+	p := plan{zoom: 1, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
+	if f.Line {
+		p.line, p.stage = stage.CutBottom(max(lineShare*stage.H, leastLine))
+	}
+	return p
 }
 
 // row cuts a row off the lower edge, with the gap above it.

@@ -33,6 +33,9 @@ func (m *Memory) SheetOpen(id string) bool {
 	return n > 0 && m.Sheets[n-1].ID == id
 }
 
+// LeaveBig does nothing: there is no page to show.
+func (m *Memory) LeaveBig() {}
+
 // Changed counts complete edits.
 func (m *Memory) Changed() { m.Changes++ }
 

@@ -58,6 +58,9 @@ func (p *Page) Changed() {
 	}
 }
 
+// LeaveBig shows all of the bench again.
+func (p *Page) LeaveBig() { p.script.Call("leaveBig") }
+
 // Settled lets the page keep the person's settings.
 func (p *Page) Settled() { p.script.Call("settled") }
 
@@ -134,7 +137,8 @@ type Frame struct {
 	W, H                     float64
 	Top, Right, Bottom, Left float64
 	Text                     float64 // how much larger than usual text is wanted
-	Night, Still, StageOnly  bool
+	Night, Still             bool
+	StageOnly, Line          bool
 }
 
 // Frame reads the room for the bench, and what the person prefers.

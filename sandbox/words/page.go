@@ -83,6 +83,7 @@ var englishPage = Page{
 		{"Escape, W, Enter", "leave what is tried out, see the next way, take it"},
 		{"I", "what this pattern is, by each definition"},
 		{"S, L", "playing speed, what plays over and over"},
+		{"P", "the big view, for a projector; there the page keys step, as a clicker does, and Escape leaves"},
 		{"M", "mirror the view"},
 		{"Z, Shift Z, 0", "look closer at the head, from further away, fit the view"},
 		{"?", "this list"},

@@ -8,6 +8,8 @@ type View struct {
 	Loops                                              [3]string // as session.Loop counts
 	HandPath, Grid, Arms, Letters, Whole, Kinds, Piece string
 	Slack, Taken                                       string
+	Big, LeaveBig                                      string
+	BeatNow                                            string // %d
 	StepBack, StepOn                                   string
 	LoopNow                                            string // %s: what
 	TapTempo                                           string
@@ -28,6 +30,9 @@ var englishView = View{
 	Whole:    "Piece in hand, and the whole it is cut from",
 	Kinds:    "Strokes by kind: antispin with ticks, extension and isolation double",
 	Piece:    "A colour for each piece",
+	Big:      "Big view",
+	LeaveBig: "Leave the big view",
+	BeatNow:  "beat %d",
 	Slack:    "Dots where a tether would go slack",
 	Taken:    "The way a hand would really take, in dashes",
 	StepBack: "Step back",
