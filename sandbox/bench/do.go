@@ -118,10 +118,12 @@ func (b *Bench) press(id string, now float64) {
 		b.say(text, now)
 	case idUndo:
 		if what, ok := s.Undo(); ok {
+			b.stage.reach = 0 // the view goes back, too
 			b.say(fmt.Sprintf(w.Undone, b.editName(what)), now)
 		}
 	case idRedo:
 		if what, ok := s.Redo(); ok {
+			b.stage.reach = 0
 			b.say(fmt.Sprintf(w.Redid, b.editName(what)), now)
 		}
 	case idCut:
