@@ -94,12 +94,18 @@ func (p *plan) layOut(f Frame, lanes int) {
 const (
 	lineShare = 1.0 / 14
 	leastLine = 44
+	bigSide   = 600 // a big view's short side, in bench pixels, from which all is drawn larger
+	mostBig   = 2.5
 )
 
 // planStage gives the stage everything.
 func planStage(f Frame, lanes int) plan {
-	stage := display.Rect{X: f.Left, Y: f.Top, W: f.W - f.Left - f.Right, H: f.H - f.Top - f.Bottom}
-	p := plan{zoom: 1, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
+	z := 1.0
+	if f.Line { // strokes and letters are seen from afar
+		z = min(max(min(f.W, f.H)/bigSide, 1), mostBig)
+	}
+	stage := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
+	p := plan{zoom: z, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
 	if f.Line {
 		p.line, p.stage = stage.CutBottom(max(lineShare*stage.H, leastLine))
 	}

@@ -63,7 +63,7 @@ func TestBigView(t *testing.T) {
 				line = m
 			}
 		}
-		if !strings.HasPrefix(line.Text, "extension · beat 1") || line.Size < f.H/30 && f.W > f.H {
+		if !strings.HasPrefix(line.Text, "extension · beat 1") || line.Size*r.b.Zoom() < f.H/30 && f.W > f.H {
 			t.Errorf("%vx%v: the line is %q in letters of %v", f.W, f.H, line.Text, line.Size)
 		}
 		r.tap("small")
