@@ -44,8 +44,22 @@ func propTrack(slider box, value float64) [2]float64 {
 }
 
 // touch goes down at the first place and up at the last, by finger or mouse
-// as the screen has it.
+// as the screen has it, and waits until the page has heard the end: the browser
+// says that an event is sent before a busy page has seen it.
 func (v *visit) touch(places ...[2]float64) {
+	v.t.Helper()
+	before := eval[int](v, `(() => {
+		if (window.pointersEnded === undefined) {
+			window.pointersEnded = 0;
+			for (const type of ["pointerup", "pointercancel"]) addEventListener(type, () => { window.pointersEnded++; }, true);
+		}
+		return window.pointersEnded;
+	})()`)
+	v.reach(places...)
+	v.wait(fmt.Sprintf("window.pointersEnded > %d", before))
+}
+
+func (v *visit) reach(places ...[2]float64) {
 	v.t.Helper()
 	first, last := places[0], places[len(places)-1]
 	if v.screen.touch && len(places) == 1 {
@@ -109,11 +123,12 @@ func (v *visit) tap(name string) {
 	v.drawing(func() { v.touch([2]float64{x, y}) })
 }
 
-// drawing does something and waits until a frame has been drawn since.
+// drawing does something and waits until a frame has been drawn that was begun
+// since: while the pattern plays, one that is under way knows nothing of it.
 func (v *visit) drawing(do func()) {
 	v.t.Helper()
-	before := eval[int](v, "whorlbenchProgram.drawn()")
 	do()
+	before := eval[int](v, "(whorlbenchProgram.wake(), whorlbenchProgram.drawn())")
 	v.wait(fmt.Sprintf("whorlbenchProgram.drawn() > %d", before))
 }
 
