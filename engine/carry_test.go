@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // TestCarry: a prop that turns on by p/q a round is back after q rounds.
@@ -36,7 +37,7 @@ func TestCarry(t *testing.T) {
 
 // TestNewLeg: a leg by itself moves as it does in its lane.
 func TestNewLeg(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l := r.lane()
 		track := engine.NewTrack(l)

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -56,7 +57,7 @@ func (r randomLanes) closedLane() engine.Lane {
 }
 
 func TestClosing(t *testing.T) {
-	r := randomLanes{Rand: newRand(t), noParts: true}
+	r := randomLanes{Rand: chance.New(t), noParts: true}
 	for range 400 {
 		l := r.closedLane()
 		track := engine.NewTrack(l)
@@ -135,7 +136,7 @@ func TestNeverCloses(t *testing.T) {
 // TestClosingTime counts whole closings of the one until they are whole
 // closings of the other.
 func TestClosingTime(t *testing.T) {
-	r := randomLanes{Rand: newRand(t), noParts: true}
+	r := randomLanes{Rand: chance.New(t), noParts: true}
 	one := func() (engine.Lane, *big.Rat) {
 		l := lane(0.5, r.angle())
 		for range 1 + r.IntN(3) {

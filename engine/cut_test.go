@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -16,7 +17,7 @@ func (r randomLanes) cutBeat(length frac.Frac) frac.Frac {
 
 // TestCutMovesNothing: 1,000 lanes of every sort, each cut somewhere.
 func TestCutMovesNothing(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		i := r.IntN(len(l.Pieces))
@@ -53,7 +54,7 @@ func TestCutMovesNothing(t *testing.T) {
 // TestCutToShreds cuts one piece many times over and puts it together again in
 // another order.
 func TestCutToShreds(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 200 {
 		l := r.lane()
 		l.Pieces = l.Pieces[:1]

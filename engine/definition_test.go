@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // definition puts hand and head of a lane at a share of a piece's kept time in
@@ -77,7 +78,7 @@ func share(law engine.Law, s float64) float64 {
 }
 
 func TestDefinition(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		track := engine.NewTrack(l)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // named returns a piece that can be told from others by its beats.
@@ -148,7 +149,7 @@ func TestWhatFollowsCarriesOn(t *testing.T) {
 
 // TestFlipTwice and the sense in which a flipped piece goes.
 func TestFlipTwice(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l := r.lane()
 		i := r.IntN(len(l.Pieces))
@@ -176,7 +177,7 @@ func TestFlipTwice(t *testing.T) {
 // TestThereAndBack: on the way back the hand is, at every moment, where it was
 // as long before the turn, and the prop turns on as fast as before.
 func TestThereAndBack(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		i := r.IntN(len(l.Pieces))

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -21,7 +22,7 @@ func near(a, b engine.State) bool {
 // TestAtExact: at beats that a float can hold and that lie inside a piece, the
 // exact state is what At gives.
 func TestAtExact(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 500 {
 		l := r.lane()
 		track := engine.NewTrack(l)
@@ -40,7 +41,7 @@ func TestAtExact(t *testing.T) {
 // TestAtExactSeams: a seam is the start of what follows, in any round, before
 // beat 0 too, and however small the pieces.
 func TestAtExactSeams(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 500 {
 		l := r.lane()
 		for range r.IntN(3) {
@@ -62,7 +63,7 @@ func TestAtExactSeams(t *testing.T) {
 // TestAtExactFar: beats that no float tells apart. A lane that closes is, a
 // whole number of closing times later, where it was.
 func TestAtExactFar(t *testing.T) {
-	r := randomLanes{Rand: newRand(t), noParts: true}
+	r := randomLanes{Rand: chance.New(t), noParts: true}
 	times, err := frac.Parse("1000000000000000000000000000057")
 	if err != nil {
 		t.Fatal(err)

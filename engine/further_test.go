@@ -6,12 +6,13 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // TestFurther holds the third and fourth derivative against the slopes of the
 // second and third.
 func TestFurther(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		track := engine.NewTrack(l)

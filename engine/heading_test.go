@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -73,7 +74,7 @@ func TestHeading(t *testing.T) {
 // TestHeadingPointsWhereTheHandGoes: a little way inside the piece the hand has
 // moved along the heading, at both ends and between.
 func TestHeadingPointsWhereTheHandGoes(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		track := engine.NewTrack(l)
@@ -130,7 +131,7 @@ func nearTurn(leg *engine.Leg, u, step float64) bool {
 // TestHeadingByExactHalves: at every whole number of half turns of a stroke,
 // however many there were before, the end is known for an end.
 func TestHeadingByExactHalves(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for range 300 {
 		halves := int64(1 + r.IntN(2000))
 		tilt := engine.Degrees(r.IntN(3600)) / 10

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // slope is the central difference of fourth order of f at 0 with step h.
@@ -17,7 +18,7 @@ func slope(f func(x float64) complex128, h float64) complex128 {
 
 // TestRates holds every rate against the slope of what it is the rate of.
 func TestRates(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		track := engine.NewTrack(l)
@@ -56,7 +57,7 @@ func TestRates(t *testing.T) {
 
 // TestEndRates: at both ends of a piece the rate is the limit from inside.
 func TestEndRates(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l := r.lane()
 		track := engine.NewTrack(l)
@@ -75,7 +76,7 @@ func TestEndRates(t *testing.T) {
 // are, unless what follows is placed or hangs as a pendulum; where path and
 // angles go on, so do hand and head.
 func TestCarryingOn(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		track := engine.NewTrack(l)

@@ -4,13 +4,14 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
 // TestLaterMovesAlike: begun b beats later, a lane is at each moment where the
 // first one is b beats after (the definition).
 func TestLaterMovesAlike(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l := r.lane()
 		first := engine.NewTrack(l)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -55,7 +56,7 @@ func TestLocate(t *testing.T) {
 // TestLocateSeams asks for every seam of many rounds by the float nearest to
 // its exact beat, and by what a caller reckons.
 func TestLocateSeams(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for range 300 {
 		l := lane(0.6, 90)
 		for range 1 + r.IntN(12) {
@@ -80,7 +81,7 @@ func TestLocateSeams(t *testing.T) {
 
 // TestLocateInside: the place found is the beat that was asked for.
 func TestLocateInside(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l := r.lane()
 		track := engine.NewTrack(l)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 func TestProduct(t *testing.T) {
@@ -18,7 +19,7 @@ func TestProduct(t *testing.T) {
 			t.Errorf("Product(%v, %v) = %v, want %v", test.a, test.b, got, test.want)
 		}
 	}
-	r := newRand(t)
+	r := chance.New(t)
 	for range 1000 {
 		a, b := complex(r.NormFloat64(), r.NormFloat64()), complex(r.NormFloat64(), r.NormFloat64())
 		if got, want := engine.Product(a, b), a*b; cmplx.Abs(got-want) > 1e-15*cmplx.Abs(a)*cmplx.Abs(b) {

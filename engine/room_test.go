@@ -4,10 +4,11 @@ import (
 	"math"
 	"testing"
 
-	"whorlbench/engine"
-	"whorlbench/engine/room"
-
 	"gonum.org/v1/gonum/spatial/r3"
+
+	"whorlbench/engine"
+	"whorlbench/engine/chance"
+	"whorlbench/engine/room"
 )
 
 // TestPlace: X to the audience's right, Y up, Z toward the audience. The
@@ -44,7 +45,7 @@ func TestPlace(t *testing.T) {
 // TestPlaceKeepsLengths: a plane stands in the room as it is, and the place of
 // the two sides' wheels is beside their own shoulders.
 func TestPlaceKeepsLengths(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		l, a, b := r.lane(), r.place(), r.place()
 		got := r3.Norm(r3.Sub(room.Place(l, a), room.Place(l, b)))

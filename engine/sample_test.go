@@ -6,12 +6,13 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // TestSample: what is filled in is what At gives, beat by beat, forwards,
 // backwards, standing still, and over many rounds.
 func TestSample(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 400 {
 		track := engine.NewTrack(r.lane())
 		for _, run := range []struct{ from, step float64 }{

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // pattern of one or two lanes of every sort.
@@ -36,7 +37,7 @@ func carried(t *testing.T, what string, r randomLanes, got, was engine.Lane, han
 func same(z complex128) complex128 { return z }
 
 func TestMirror(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	flip := func(z complex128) complex128 { return complex(-real(z), imag(z)) }
 	for range 500 {
 		p := r.pattern()
@@ -86,7 +87,7 @@ func TestMirrorSenses(t *testing.T) {
 }
 
 func TestTurn(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 400 {
 		p := r.pattern()
 		d := r.angle()
@@ -120,13 +121,13 @@ func TestTurn(t *testing.T) {
 func TestTurnPendulum(t *testing.T) {
 	l := lane(0.5, 0, stroke(engine.LinePath(0, 0.5, 0), "1", "1", "1", "4"))
 	l.Pieces[0].Swing = 40
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	carried(t, "turned pendulum", r, pattern(l).Turn(90).Lanes[0], l, func(z complex128) complex128 { return z * 1i }, same)
 }
 
 // TestTurnRoundAndRound: quarter turns are exact, four of them are none.
 func TestTurnRoundAndRound(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 200 {
 		p := r.pattern()
 		once := p.Turn(90)
@@ -148,7 +149,7 @@ func TestTurnRoundAndRound(t *testing.T) {
 // TestTurnNearlyRound: an ellipse that passes for a circle is turned all the same.
 func TestTurnNearlyRound(t *testing.T) {
 	l := lane(0.5, 0, stroke(engine.EllipsePath(0, 0.6, 0.6+9e-7, 0), "1", "-3", "1", "4"))
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	by := func(z complex128) complex128 { return z * 1i }
 	carried(t, "turned", r, pattern(l).Turn(90).Lanes[0], l, by, by)
 }
@@ -174,7 +175,7 @@ func TestBoxFromDiamond(t *testing.T) {
 }
 
 func TestScale(t *testing.T) {
-	r := randomLanes{Rand: newRand(t)}
+	r := randomLanes{Rand: chance.New(t)}
 	for range 300 {
 		p := r.pattern()
 		k := 0.2 + 3*r.Float64()

@@ -5,12 +5,13 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // TestWhole: the whole curve closes, begins where the piece does, and the
 // piece runs along it. A star of more than 64 arm turns is not drawn to its end.
 func TestWhole(t *testing.T) {
-	r := randomLanes{Rand: newRand(t), noSwing: true, evenOnly: true}
+	r := randomLanes{Rand: chance.New(t), noSwing: true, evenOnly: true}
 	for range 500 {
 		l := r.lane()
 		track := engine.NewTrack(l)

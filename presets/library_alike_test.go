@@ -1,10 +1,10 @@
 package presets_test
 
 import (
-	"math/rand/v2"
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 	"whorlbench/engine/seam"
@@ -14,9 +14,7 @@ import (
 // TestLibraryKeepsItsNames: a built-in pattern that is turned, mirrored, resized
 // or cut into needless pieces is called what it was, by the same clauses.
 func TestLibraryKeepsItsNames(t *testing.T) {
-	seed := rand.Uint64()
-	t.Logf("seed %d", seed)
-	r := rand.New(rand.NewPCG(seed, 0))
+	r := chance.New(t)
 	clauses := func(l engine.Lane, p engine.Pattern) [7]naming.Clause {
 		tr := engine.NewTrack(l)
 		w := naming.Judge(tr, seam.Of(tr, p.Tempo, p.Performer.Rigid))

@@ -3,31 +3,18 @@ package duet_test
 import (
 	"math"
 	"math/rand/v2"
-	"os"
-	"strconv"
-	"testing"
 
 	"whorlbench/engine"
 	"whorlbench/engine/duet"
+	"whorlbench/engine/fixture"
 	"whorlbench/engine/frac"
 )
 
-// fr reads a fraction written in a test.
-func fr(s string) frac.Frac {
-	f, err := frac.Parse(s)
-	if err != nil {
-		panic("fixture " + s + ": " + err.Error())
-	}
-	return f
-}
-
-// stroke writes a whole stroke shortly: arm, prop, cycles, beats.
-func stroke(path engine.Path, arm, prop, cycles, beats string) engine.Piece {
-	return engine.Stroke(path, fr(arm), fr(prop), fr(cycles), fr(beats))
-}
-
-// circle is a circular hand path of radius r about the lane's centre.
-func circle(r float64) engine.Path { return engine.CirclePath(0, r) }
+var (
+	fr     = fixture.Frac
+	stroke = fixture.Stroke
+	circle = fixture.Circle
+)
 
 // lane is a lane in the wall plane, tether 0.6 m, arm and prop starting at the
 // angles given.
@@ -37,21 +24,6 @@ func lane(side engine.Side, arm, prop engine.Degrees, pieces ...engine.Piece) en
 
 // read reads two lanes, left and right.
 func read(l, r engine.Lane) duet.Reading { return duet.Read(engine.NewTrack(l), engine.NewTrack(r)) }
-
-// newRand returns a source of its own for each test and prints its seed, which
-// WHORLBENCH_SEED sets.
-func newRand(t *testing.T) *rand.Rand {
-	t.Helper()
-	seed := rand.Uint64()
-	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
-		var err error
-		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
-			t.Fatalf("WHORLBENCH_SEED: %v", err)
-		}
-	}
-	t.Logf("WHORLBENCH_SEED=%d", seed)
-	return rand.New(rand.NewPCG(seed, 0))
-}
 
 // closedLane returns a random lane whose hand comes back: pieces of whole
 // turns on circles, ellipses, strokes and points, of which the last has the

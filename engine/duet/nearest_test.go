@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/duet"
 	"whorlbench/engine/room"
 )
@@ -98,7 +99,7 @@ func TestTethersCross(t *testing.T) {
 // TestLeastDistancesOfRandomPatterns: nothing sampled is nearer than the least
 // that is told, and at its beat it is come to.
 func TestLeastDistancesOfRandomPatterns(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for k := range 60 {
 		planes := [2]engine.Plane{engine.Wall, engine.Wall}
 		if k%2 == 1 {
@@ -144,7 +145,7 @@ func TestLeastDistancesOfRandomPatterns(t *testing.T) {
 
 // TestStepsDoNotMatter: however the work is shared out, the same is read.
 func TestStepsDoNotMatter(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for range 20 {
 		l := engine.NewTrack(closedLane(r, engine.Left, engine.Wall))
 		m := engine.NewTrack(closedLane(r, engine.Right, engine.Plane(r.IntN(2))))

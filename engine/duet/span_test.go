@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/duet"
 	"whorlbench/engine/frac"
 )
@@ -211,7 +212,7 @@ func onEdge(d float64) bool {
 }
 
 func TestSpansOfRandomPatterns(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for range 60 {
 		l := engine.NewTrack(closedLane(r, engine.Left, engine.Wall))
 		m := engine.NewTrack(closedLane(r, engine.Right, engine.Wall))

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/duet"
 	"whorlbench/engine/frac"
 )
@@ -101,7 +102,7 @@ func wound(l, r *engine.Track, beats float64, n int) (turns, near float64) {
 // (the definition), the same however the pattern is turned, scaled, cut or
 // when it starts, and the opposite in the mirror.
 func TestWindingOfRandomPatterns(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	told := 0
 	for range 60 {
 		p := engine.Pattern{Performer: engine.DefaultPerformer(), Lanes: []engine.Lane{

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/follow"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/seam"
@@ -125,7 +126,7 @@ func TestMeetElsewhere(t *testing.T) {
 // TestWaysAreSeams: each way of changing over is the seam of a lane that does
 // so: the first pattern up to the meeting, the second placed there.
 func TestWaysAreSeams(t *testing.T) {
-	r := couple{newRand(t)}
+	r := couple{chance.New(t)}
 	ways := 0
 	for range 60 {
 		a, b := r.legs()
@@ -213,7 +214,7 @@ func (r couple) meetsHere(a, b *engine.Leg) bool {
 // TestMeetingsByTrying compares with what is found by walking along both closed
 // curves and closing in wherever they come near.
 func TestMeetingsByTrying(t *testing.T) {
-	r := couple{newRand(t)}
+	r := couple{chance.New(t)}
 	met := 0
 	for range 60 {
 		a, b := r.legs()

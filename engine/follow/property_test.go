@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/follow"
 	"whorlbench/engine/seam"
 )
@@ -13,7 +14,7 @@ import (
 // announced, neither more nor less, begins where it was said to, and the lane
 // closes as was said.
 func TestCandidatesHold(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	fits, closes, smooth, all := 0, 0, 0, 0
 	for range 150 {
 		p := r.pattern()
@@ -109,7 +110,7 @@ func inOrder(t *testing.T, cs []follow.Candidate) {
 // TestMirroredAlike: the list of a mirrored or turned pattern is the list
 // mirrored or turned.
 func TestMirroredAlike(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 150 {
 		p := r.pattern()
 		l := &p.Lanes[0]

@@ -2,9 +2,9 @@ package frac_test
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 )
 
@@ -44,9 +44,7 @@ func TestNear(t *testing.T) {
 
 // TestNearByCounting tries denominator after denominator.
 func TestNearByCounting(t *testing.T) {
-	seed := rand.Uint64()
-	t.Logf("seed %d", seed)
-	r := rand.New(rand.NewPCG(seed, 0))
+	r := chance.New(t)
 	for range 5000 {
 		x := 20*r.Float64() - 10
 		if r.IntN(2) == 0 {

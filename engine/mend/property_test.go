@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/mend"
 	"whorlbench/engine/seam"
@@ -158,7 +159,7 @@ func held(t *testing.T, l engine.Lane, f mend.Fix) {
 // TestFixes: a fix never worsens what it fixes, touches only what it says,
 // does nothing when used again and leaves the lane it was asked for alone.
 func TestFixes(t *testing.T) {
-	rnd := lanes{newRand(t)}
+	rnd := lanes{chance.New(t)}
 	counts := map[mend.Kind]int{}
 	for range 250 {
 		l := rnd.any()
@@ -225,7 +226,7 @@ func TestFixes(t *testing.T) {
 
 // TestWholeLanes: the same for what smooths or closes a lane as a whole.
 func TestWholeLanes(t *testing.T) {
-	rnd := lanes{newRand(t)}
+	rnd := lanes{chance.New(t)}
 	counts := map[mend.Kind]int{}
 	smoothed, asked := 0, 0
 	for range 120 {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 )
@@ -83,7 +84,7 @@ func otherwise(r *rand.Rand, l engine.Lane) engine.Lane {
 // TestDiffer: two slices belong to one elementary pattern exactly when their
 // curves are one.
 func TestDiffer(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	seen := map[naming.Difference]int{}
 	for range 200 {
 		l := randomPattern(r).Lanes[0]

@@ -6,17 +6,12 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/fixture"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 )
 
-func fr(s string) frac.Frac {
-	f, err := frac.Parse(s)
-	if err != nil {
-		panic("fixture " + s + ": " + err.Error())
-	}
-	return f
-}
+var fr = fixture.Frac
 
 // leg readies one stroke with its start angles.
 func leg(path engine.Path, arm, prop string, armAt, propAt engine.Degrees) *engine.Leg {

@@ -3,29 +3,13 @@ package naming_test
 import (
 	"math"
 	"math/rand/v2"
-	"os"
-	"strconv"
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 )
-
-// newRand returns a source of its own for each test and prints its seed, which
-// WHORLBENCH_SEED sets.
-func newRand(t *testing.T) *rand.Rand {
-	t.Helper()
-	seed := rand.Uint64()
-	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
-		var err error
-		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
-			t.Fatalf("WHORLBENCH_SEED: %v", err)
-		}
-	}
-	t.Logf("WHORLBENCH_SEED=%d", seed)
-	return rand.New(rand.NewPCG(seed, 0))
-}
 
 // randomPattern is one lane of one piece of any sort, in the wall plane.
 func randomPattern(r *rand.Rand) engine.Pattern {
@@ -78,7 +62,7 @@ func tipsApart(f, g naming.Figure, moved float64) float64 {
 // TestNameStays: cutting, mirroring, turning and resizing change neither kind
 // nor spin nor ratio nor petals, and the tip goes where the flower goes.
 func TestNameStays(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	seen := map[naming.Kind]int{}
 	for range 2000 {
 		p := randomPattern(r)
@@ -133,7 +117,7 @@ func TestNameStays(t *testing.T) {
 // TestFirstTipIsATip: the head of a whole flower is farthest from the middle of
 // the hand's circle just where a petal has its tip.
 func TestFirstTipIsATip(t *testing.T) {
-	r := newRand(t)
+	r := chance.New(t)
 	for range 300 {
 		n := frac.New(int64(r.IntN(15)-7), int64(1+r.IntN(3)))
 		if n.IsZero() || n.Equal(frac.Int(1)) {

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/naming"
 	"whorlbench/engine/seam"
@@ -246,7 +247,7 @@ func (r whole) asEllipses(l engine.Lane) engine.Lane {
 // cut into needless pieces or begun elsewhere has the same names; but where it
 // begins elsewhere, another clause may be the first to decide.
 func TestNamesStay(t *testing.T) {
-	r := whole{newRand(t)}
+	r := whole{chance.New(t)}
 	yes, seen := [6]int{}, map[naming.Clause]int{}
 	for range 1000 {
 		l := r.lane()

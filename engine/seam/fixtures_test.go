@@ -3,31 +3,18 @@ package seam_test
 import (
 	"math"
 	"math/rand/v2"
-	"os"
-	"strconv"
-	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/fixture"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/seam"
 )
 
-// fr reads a fraction written in a test.
-func fr(s string) frac.Frac {
-	f, err := frac.Parse(s)
-	if err != nil {
-		panic("fixture " + s + ": " + err.Error())
-	}
-	return f
-}
-
-// stroke writes a whole stroke shortly: arm, prop, cycles, beats.
-func stroke(path engine.Path, arm, prop, cycles, beats string) engine.Piece {
-	return engine.Stroke(path, fr(arm), fr(prop), fr(cycles), fr(beats))
-}
-
-// circle is a circular hand path of radius r about the lane's centre.
-func circle(r float64) engine.Path { return engine.CirclePath(0, r) }
+var (
+	fr     = fixture.Frac
+	stroke = fixture.Stroke
+	circle = fixture.Circle
+)
 
 // lane starts with arm and prop at the angles given.
 func lane(tether float64, arm, prop engine.Degrees, pieces ...engine.Piece) engine.Lane {
@@ -49,21 +36,6 @@ func placed(p engine.Piece, arm, prop engine.Opt) engine.Piece {
 }
 
 func close1e9(a, b float64) bool { return math.Abs(a-b) <= 1e-9*(1+math.Abs(b)) }
-
-// newRand returns a source of its own for each test and prints its seed, which
-// WHORLBENCH_SEED sets.
-func newRand(t *testing.T) *rand.Rand {
-	t.Helper()
-	seed := rand.Uint64()
-	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
-		var err error
-		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
-			t.Fatalf("WHORLBENCH_SEED: %v", err)
-		}
-	}
-	t.Logf("WHORLBENCH_SEED=%d", seed)
-	return rand.New(rand.NewPCG(seed, 0))
-}
 
 // lanes makes lanes of every sort, half of which come back to their start.
 type lanes struct{ *rand.Rand }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/seam"
 )
@@ -27,7 +28,7 @@ func pattern(l engine.Lane) engine.Pattern {
 // TestMirrorKeepsVerdicts: left and right change, and with them anticlockwise
 // and clockwise; a wheel stays as it is.
 func TestMirrorKeepsVerdicts(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		across := -1.0
@@ -45,7 +46,7 @@ func TestMirrorKeepsVerdicts(t *testing.T) {
 
 // TestTurnKeepsSeams: a pattern that has no pendulum knows no up and down.
 func TestTurnKeepsSeams(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		for i := range l.Pieces {
@@ -62,7 +63,7 @@ func TestTurnKeepsSeams(t *testing.T) {
 
 // TestScaleScalesLengths, and speeds with them; tempo scales speeds alone.
 func TestScaleScalesLengths(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		k, tempo := 0.25+2*r.Float64(), 10+390*r.Float64()
@@ -83,7 +84,7 @@ func TestScaleScalesLengths(t *testing.T) {
 // TestCutAddsSmoothSeams: nothing moves, so the new seam asks for nothing, under
 // any arm law, and the others are as they were.
 func TestCutAddsSmoothSeams(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 1000 {
 		l := r.lane()
 		i := r.IntN(len(l.Pieces))
@@ -108,7 +109,7 @@ func TestCutAddsSmoothSeams(t *testing.T) {
 // TestAgainstPlaces reckons gaps and jumps from hand's and head's places alone:
 // speeds by one-sided differences of fourth order, rounds by counting.
 func TestAgainstPlaces(t *testing.T) {
-	r := lanes{newRand(t)}
+	r := lanes{chance.New(t)}
 	for range 500 {
 		l := r.lane()
 		track := engine.NewTrack(l)

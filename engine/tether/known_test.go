@@ -5,9 +5,11 @@ import (
 	"testing"
 
 	"whorlbench/engine"
-	"whorlbench/engine/frac"
+	"whorlbench/engine/fixture"
 	"whorlbench/engine/tether"
 )
+
+var stroke = fixture.Stroke
 
 const g0 = 9.80665
 
@@ -18,17 +20,6 @@ func near(got, want, tolerance float64) bool {
 // lane is a lane of pieces of the right hand, tether 0.6 m.
 func lane(plane engine.Plane, at engine.Degrees, pieces ...engine.Piece) engine.Lane {
 	return engine.Lane{Side: engine.Right, Plane: plane, Tether: 0.6, ArmAt: at, PropAt: at, Pieces: pieces}
-}
-
-func stroke(path engine.Path, arm, prop, cycles, beats string) engine.Piece {
-	f := func(s string) frac.Frac {
-		x, err := frac.Parse(s)
-		if err != nil {
-			panic("fixture " + s + ": " + err.Error())
-		}
-		return x
-	}
-	return engine.Stroke(path, f(arm), f(prop), f(cycles), f(beats))
 }
 
 // halfMoon is extension down the left half of a circle in two beats and

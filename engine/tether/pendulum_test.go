@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/gonum/mathext"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 )
 
 // hanging is the lead of a pendulum whose hand stays.
@@ -115,7 +116,7 @@ func TestConicalPendulum(t *testing.T) {
 
 // TestOff: a wobble that a pendulum is given is the one that is read off it.
 func TestOff(t *testing.T) {
-	r := NewRand(t)
+	r := chance.New(t)
 	vec := func() Vec { return Vec{r.NormFloat64(), r.NormFloat64(), r.NormFloat64()} }
 	for range 1000 {
 		l, _ := leading(0.3+r.Float64(), vec(), vec(), vec())
@@ -138,7 +139,7 @@ func TestOff(t *testing.T) {
 // TestLeading: direction and rates are those of the unit vector along F, by
 // differences of fourth order.
 func TestLeading(t *testing.T) {
-	r := NewRand(t)
+	r := chance.New(t)
 	vec := func() Vec { return Vec{r.NormFloat64(), r.NormFloat64(), r.NormFloat64()} }
 	for range 200 {
 		f, f1, f2 := vec().add(Vec{Y: 5}), vec(), vec()

@@ -4,12 +4,13 @@ import (
 	"math"
 	"testing"
 
+	"gonum.org/v1/gonum/spatial/r3"
+
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/room"
 	"whorlbench/engine/tether"
-
-	"gonum.org/v1/gonum/spatial/r3"
 )
 
 // static is a hand that stays while the prop goes round once a beat, from the
@@ -101,7 +102,7 @@ func TestReleasedPendulum(t *testing.T) {
 // force and the weight. What the tether would have to carry is the part along it.
 func TestNewton(t *testing.T) {
 	const g = 9.80665
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	paths := []engine.Path{
 		engine.CirclePath(0.2i, 0.6), engine.LinePath(0.1, 0.5, 33), engine.EllipsePath(0, 0.7, 0.3, 110), engine.PointPath(1),
 	}

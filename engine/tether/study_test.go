@@ -9,6 +9,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/room"
 	"whorlbench/engine/tether"
@@ -83,7 +84,7 @@ func bruteForce(l engine.Lane, rounds int, tempo float64) brute {
 // TestBruteForce holds extremes, window and spans against plain looking: what
 // is looked for can only be a little beyond what is seen.
 func TestBruteForce(t *testing.T) {
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	taut, both := 0, 0
 	for range 60 {
 		l := randomLane(r)
@@ -220,7 +221,7 @@ func lively(r *rand.Rand) (engine.Lane, float64) {
 // TestUnchanged: turned about the vertical, mirrored, begun later, or cut where
 // nothing changes, a pattern asks the same of a tether.
 func TestUnchanged(t *testing.T) {
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	taut := 0
 	for range 15 {
 		l, tempo := lively(r)
@@ -279,7 +280,7 @@ func TestShifted(t *testing.T) {
 
 // TestSlices: however little is done at a time, the result is the same.
 func TestSlices(t *testing.T) {
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	for range 10 {
 		l, tempo := lively(r)
 		want := tether.Of(engine.NewTrack(l), tempo, false)
@@ -302,7 +303,7 @@ func TestSlices(t *testing.T) {
 // that is really taken, which is a tether's length away.
 func TestTaken(t *testing.T) {
 	const g = 9.80665
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	for range 300 {
 		l := randomLane(r)
 		track := engine.NewTrack(l)
@@ -360,7 +361,7 @@ func TestAstray(t *testing.T) {
 
 // TestAstrayBruteForce: plain looking finds the hand nowhere farther off.
 func TestAstrayBruteForce(t *testing.T) {
-	r := tether.NewRand(t)
+	r := chance.New(t)
 	seen := 0
 	for range 12 {
 		l, tempo := lively(r)

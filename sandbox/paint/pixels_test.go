@@ -4,9 +4,9 @@ import (
 	"image"
 	"image/color"
 	"math"
-	"math/rand/v2"
 	"testing"
 
+	"whorlbench/engine/chance"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/face"
 )
@@ -40,8 +40,7 @@ const cardLimit = 3
 // TestPixelsAsCard: what is painted in memory is what picture, which goes by
 // the rules of graphics cards in exact arithmetic, has of the same mesh.
 func TestPixelsAsCard(t *testing.T) {
-	seed := rand.Uint64()
-	r := rand.New(rand.NewPCG(seed, 1))
+	r := chance.New(t)
 	ink := func() color.NRGBA {
 		return color.NRGBA{uint8(r.IntN(256)), uint8(r.IntN(256)), uint8(r.IntN(256)), uint8(64 + r.IntN(192))}
 	}
@@ -77,7 +76,7 @@ func TestPixelsAsCard(t *testing.T) {
 		}
 		// A few pixels' middles lie within the rounding of an edge.
 		if most := len(got.Pix) / 2000; off > most {
-			t.Errorf("seed %d, round %d: %d of %d values differ by more than %d, want at most %d", seed, round, off, len(got.Pix), cardLimit, most)
+			t.Errorf("round %d: %d of %d values differ by more than %d, want at most %d", round, off, len(got.Pix), cardLimit, most)
 		}
 	}
 }

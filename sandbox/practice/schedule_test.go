@@ -2,11 +2,11 @@ package practice_test
 
 import (
 	"math"
-	"math/rand/v2"
 	"slices"
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/practice"
 )
@@ -151,8 +151,7 @@ func TestCheck(t *testing.T) {
 // often the tempo is changed on the way, the events are those of the music:
 // every whole beat, every join and every round once, in their order.
 func TestNothingLostOrDoubled(t *testing.T) {
-	seed := rand.Uint64()
-	r := rand.New(rand.NewPCG(seed, 1))
+	r := chance.New(t)
 	for range 150 {
 		var lengths []frac.Frac
 		for range 1 + r.IntN(4) {
@@ -181,20 +180,20 @@ func TestNothingLostOrDoubled(t *testing.T) {
 				before := s.BeatAt(now)
 				u, err := s.Retempo(now, 30+200*r.Float64())
 				if err != nil {
-					t.Fatalf("seed %d: %v", seed, err)
+					t.Fatalf("%v", err)
 				}
 				if after := u.BeatAt(now); math.Abs(after-before) > 1e-6 {
-					t.Fatalf("seed %d: the playhead jumps from beat %v to %v", seed, before, after)
+					t.Fatalf("the playhead jumps from beat %v to %v", before, after)
 				}
 				s = u
 			}
 		}
-		music(t, seed, plan, all, s.BeatAt(now))
+		music(t, plan, all, s.BeatAt(now))
 	}
 }
 
 // music checks events against the music, counted without a clock.
-func music(t *testing.T, seed uint64, plan practice.Plan, all []practice.Event, until float64) {
+func music(t *testing.T, plan practice.Plan, all []practice.Event, until float64) {
 	t.Helper()
 	want := map[string]practice.Kind{}
 	for b := -plan.CountIn; float64(b) < until-1e-6; b++ {
@@ -218,17 +217,17 @@ func music(t *testing.T, seed uint64, plan practice.Plan, all []practice.Event, 
 	got := 0
 	for i, e := range all {
 		if i > 0 && (!all[i-1].Beat.Less(e.Beat) || e.Seconds < all[i-1].Seconds) {
-			t.Fatalf("seed %d: event %v after %v", seed, e, all[i-1])
+			t.Fatalf("event %v after %v", e, all[i-1])
 		}
 		if e.Beat.Float() >= until-1e-6 {
 			continue
 		}
 		got++
 		if kind := e.Kind &^ practice.Faster; want[e.Beat.String()] != kind {
-			t.Fatalf("seed %d: beat %v has kind %b, want %b", seed, e.Beat, kind, want[e.Beat.String()])
+			t.Fatalf("beat %v has kind %b, want %b", e.Beat, kind, want[e.Beat.String()])
 		}
 	}
 	if got != len(want) {
-		t.Fatalf("seed %d: %d events, want %d", seed, got, len(want))
+		t.Fatalf("%d events, want %d", got, len(want))
 	}
 }

@@ -7,8 +7,11 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/fixture"
 	"whorlbench/engine/frac"
 )
+
+var fr = fixture.Frac
 
 // step is a point as Trail hands it out.
 type step struct {
@@ -38,14 +41,6 @@ func breaks(steps []step) int {
 
 func circular(arm, prop, cycles string) engine.Piece {
 	return engine.Stroke(engine.CirclePath(0, 0.5), fr(arm), fr(prop), fr(cycles), frac.Int(2))
-}
-
-func fr(s string) frac.Frac {
-	f, err := frac.Parse(s)
-	if err != nil {
-		panic("fixture " + s + ": " + err.Error())
-	}
-	return f
 }
 
 func at(p engine.Piece, arm engine.Degrees) engine.Piece {

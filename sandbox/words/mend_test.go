@@ -1,14 +1,12 @@
 package words
 
 import (
-	"math/rand/v2"
-	"os"
 	"reflect"
-	"strconv"
 	"strings"
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/chance"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/mend"
 )
@@ -111,15 +109,7 @@ func TestEaseSaysItsCost(t *testing.T) {
 // TestEveryRemedyIsWhole: whatever the fix, no text has a place left empty or
 // a value too many.
 func TestEveryRemedyIsWhole(t *testing.T) {
-	seed := rand.Uint64()
-	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
-		var err error
-		if seed, err = strconv.ParseUint(s, 10, 64); err != nil {
-			t.Fatalf("WHORLBENCH_SEED: %v", err)
-		}
-	}
-	t.Logf("WHORLBENCH_SEED=%d", seed)
-	rnd := rand.New(rand.NewPCG(seed, 0))
+	rnd := chance.New(t)
 	kinds := map[mend.Kind]bool{}
 	who := engine.DefaultPerformer()
 	who.Reach = 2 // so that no circle is refused for its size

@@ -1,4 +1,5 @@
-package tether
+// Package chance gives tests their random numbers; no program imports it.
+package chance
 
 import (
 	"math/rand/v2"
@@ -7,9 +8,9 @@ import (
 	"testing"
 )
 
-// NewRand returns a source of its own for each test and prints its seed, which
+// New returns a source of its own for each test and prints its seed, which
 // WHORLBENCH_SEED sets.
-func NewRand(t *testing.T) *rand.Rand {
+func New(t testing.TB) *rand.Rand {
 	t.Helper()
 	seed := rand.Uint64()
 	if s := os.Getenv("WHORLBENCH_SEED"); s != "" {
