@@ -51,7 +51,8 @@ func (b *Bench) drawHandles(l *display.List, st *scene.Stage) {
 	}
 }
 
-// take begins to drag the handle nearest to a place; beside them all, the view.
+// take begins to drag the handle nearest to a place; beside them all, a head
+// or the view.
 func (b *Bench) take(at display.Pt) {
 	s := b.Session
 	b.stage.mark = cutMark{}
@@ -66,6 +67,7 @@ func (b *Bench) take(at display.Pt) {
 		}
 	}
 	if got.Grip == scene.NoGrip {
+		b.takeHead(at)
 		return
 	}
 	d := &stageDrag{grip: got.Grip, at: s.Selected(), before: s.Pattern(), view: v}
@@ -104,8 +106,12 @@ func (b *Bench) standAtEnd(at session.Select) {
 	b.Session.GoTo(g.Start + max(g.Span-hair, 0))
 }
 
-// drag carries what is held to a place: a handle, or the view.
+// drag carries what is held to a place: a handle, a head, or the view.
 func (b *Bench) drag(to display.Pt) {
+	if b.stage.scrub != nil {
+		b.scrubTo(to)
+		return
+	}
 	s, d := b.Session, b.stage.drag
 	if d == nil {
 		if b.stage.zoom.On() {
@@ -184,6 +190,10 @@ func caughtAngle(z complex128) engine.Degrees {
 
 // letGo ends a drag; one that is called off leaves nothing.
 func (b *Bench) letGo(keep bool) {
+	if b.stage.scrub != nil {
+		b.letHeadGo(keep)
+		return
+	}
 	s, d := b.Session, b.stage.drag
 	if d == nil {
 		return

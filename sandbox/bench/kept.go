@@ -58,7 +58,7 @@ type given struct {
 // frame.
 func (b *Bench) still() (g given, ok bool) {
 	s := b.Session
-	if !s.Playing || s.Holding() || !b.router.Idle() || b.lift != nil || b.edge != nil || b.window.pinch != nil || b.stage.drag != nil {
+	if !s.Playing || s.Holding() || !b.router.Idle() || b.lift != nil || b.edge != nil || b.window.pinch != nil || b.stage.drag != nil || b.stage.scrub != nil {
 		return g, false
 	}
 	b.study.Of(s)

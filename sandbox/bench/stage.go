@@ -38,6 +38,7 @@ type onStage struct {
 	zoom     scene.Zoom
 	reach    float64 // m: how far is seen, though less might do
 	drag     *stageDrag
+	scrub    *scrub
 	panFrom  display.Pt // where the view was taken, or carried to last
 	mark     cutMark
 	ends     [2]endOf

@@ -97,6 +97,7 @@ var englishPage = Page{
 		{"Full ink", "the piece in hand; tap another on the strip to take it"},
 		{"Pale curve", "the whole elementary pattern that the piece is cut from"},
 		{"Tap a curve", "the head goes there and the piece is in hand; tap twice to cut it there"},
+		{"Drag a head", "the prop goes with your finger, to any moment of the pattern"},
 		{"Marks on the stage", "when paused, drag the cross to move the hand path, the knob on it for its size, the square to tilt it, a bar to make the piece, or the one before it, longer or shorter, the head at its start to turn the prop"},
 		{"Two fingers, or the wheel", "look closer; tap twice beside the curves to look closer or to see all again"},
 		{"Arm, Prop", "turns in one cycle; minus is clockwise; the prop counts by itself, not with the arm"},

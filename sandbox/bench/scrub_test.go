@@ -1,0 +1,42 @@
+package bench_test
+
+import (
+	"math"
+	"testing"
+)
+
+// The half-moon's extension has the head 1.2 m out at the arm's angle, from 90°
+// on, half a turn in two beats: 45° more a half beat.
+
+func TestDragTheHead(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.s.Playing = true
+	r.s.GoTo(0.5)
+	r.haul(r.on(angle(135, 1.2)), angle(150, 1.2), angle(180, 1.2), angle(225, 1.2))
+	if got := r.s.Beat(); math.Abs(got-1.5) > 0.02 {
+		t.Errorf("the head dragged from 135° to 225° is at beat %v, want 1.5", got)
+	}
+	if !r.s.Playing {
+		t.Error("it does not play on")
+	}
+	r.s.Playing = false
+	r.haul(r.on(angle(225, 1.2)), angle(180, 1.3), angle(112.5, 1.25))
+	if got := r.s.Beat(); math.Abs(got-0.25) > 0.02 {
+		t.Errorf("dragged back to 112.5°, and a little off its curve, it is at beat %v, want 0.25", got)
+	}
+	if r.s.Playing || r.s.CanUndo() {
+		t.Errorf("playing %v, can undo %v, want neither", r.s.Playing, r.s.CanUndo())
+	}
+}
+
+// At the end of the first piece the curve goes on in the second, which comes
+// under the playhead and so into the hand.
+func TestDragTheHeadIntoTheNextPiece(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	k := r.s.Tracks()[0]
+	r.s.GoTo(1.9)
+	r.haul(r.on(k.At(1.9).Head), k.At(2).Head, k.At(2.2).Head, k.At(2.5).Head)
+	if got := r.s.Beat(); math.Abs(got-2.5) > 0.05 || r.s.Selected().Piece != 1 {
+		t.Errorf("dragged on into the second piece: beat %v, piece %d, want 2.5, 1", got, r.s.Selected().Piece)
+	}
+}
