@@ -16,6 +16,7 @@ type Page struct {
 	Safety                                 []string
 	Keys                                   []KeyHelp
 	SeeTitle                               string
+	MoreTeach, MoreLearn, MoreGive         string // heads over what More leads to
 	See                                    []KeyHelp
 	Cancel, Done, Close, Set               string
 	ProblemTitle, ProblemKept              string
@@ -91,6 +92,7 @@ var englishPage = Page{
 		{"Shift ← →", "on a slider, in small steps"},
 		{"Page up, down", "on a slider, in large steps"},
 	},
+	MoreTeach: "Show it", MoreLearn: "Learn it", MoreGive: "Hand it out",
 	SeeTitle: "What you see",
 	See: []KeyHelp{
 		{"Disc, ring", "right hand, left hand, and the head of each poi; the line between is the tether"},
