@@ -40,3 +40,17 @@ func TestDragTheHeadIntoTheNextPiece(t *testing.T) {
 		t.Errorf("dragged on into the second piece: beat %v, piece %d, want 2.5, 1", got, r.s.Selected().Piece)
 	}
 }
+
+// A message lies over the foot of the stage, where handles may be: a touch of
+// the stage takes it away.
+func TestATouchOfTheStageTakesTheMessageAway(t *testing.T) {
+	r := newRig(t, phone, "half-moon")
+	r.b.Say("Nine lanterns", r.now)
+	if linesOf(r)["Nine lanterns"] == 0 {
+		t.Fatal("the message is not shown")
+	}
+	r.drag(r.on(angle(20, 0.2)))
+	if linesOf(r)["Nine lanterns"] != 0 {
+		t.Error("the message is still there after a touch of the stage")
+	}
+}

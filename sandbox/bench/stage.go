@@ -242,6 +242,9 @@ func (b *Bench) onStageEvent(ev widget.Pointer, now float64) {
 	if ev.Phase == widget.Down && !b.plan.stage.Contains(ev.At) {
 		return
 	}
+	if ev.Phase == widget.Down {
+		b.toast = toast{} // it may lie over what is reached for
+	}
 	st := &b.stage
 	st.gestures = st.hands.Handle(st.gestures[:0], ev)
 	if b.plan.stageOnly {
