@@ -92,7 +92,7 @@ var englishPage = Page{
 		{"Shift ← →", "on a slider, in small steps"},
 		{"Page up, down", "on a slider, in large steps"},
 	},
-	MoreTeach: "Show it", MoreLearn: "Learn it", MoreGive: "Hand it out",
+	MoreTeach: "Show it", MoreLearn: "Learn it", MoreGive: "Take in and hand out",
 	SeeTitle: "What you see",
 	See: []KeyHelp{
 		{"Disc, ring", "right hand, left hand, and the head of each poi; the line between is the tether"},
