@@ -71,6 +71,8 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"stored":    seen(a.stored),
 		"loadOther": seen(a.loadOther),
 		"share":     a.share,
+		"compare":   seen(a.compare),
+		"compared":  a.compared,
 		"openLink":  seen(a.openLink),
 
 		"file":  a.file,
@@ -100,30 +102,55 @@ func (a *app) wheel(args []js.Value) any {
 
 // open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
 func (a *app) open(args []js.Value) any {
-	name, w := args[0].String(), &words.English.Page
-	n, most := args[1].Get("byteLength").Int(), presets.MaxFileSize
+	name, most := args[0].String(), presets.MaxFileSize
 	zip := isZIP(name)
 	if zip {
 		most = archive.MaxFile
 	}
-	if n > most {
-		const mb = 1 << 20
-		return wrong(w.ProblemTitle, fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb)))
-	}
-	data := make([]byte, n)
-	js.CopyBytesToGo(data, args[1])
-	if zip {
+	data, tooLarge := received(name, args[1], most)
+	switch {
+	case tooLarge != nil:
+		return tooLarge
+	case zip:
 		return a.takeIn(name, data)
 	}
 	p, err := presets.Decode(name, data)
 	if err == nil {
 		err = a.desk.Take(p)
 	}
+	return a.opened(err)
+}
+
+// received returns a file's bytes or, where they are more than most, what is
+// said of that.
+func received(name string, bytes js.Value, most int) (data []byte, tooLarge map[string]any) {
+	w, n := &words.English.Page, bytes.Get("byteLength").Int()
+	if n > most {
+		const mb = 1 << 20
+		return nil, wrong(w.ProblemTitle, fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb)))
+	}
+	data = make([]byte, n)
+	js.CopyBytesToGo(data, bytes)
+	return data, nil
+}
+
+// opened tells the bench of what the session has opened, or says why it has not.
+func (a *app) opened(err error) any {
 	if err != nil {
-		return wrong(w.ProblemTitle, err.Error())
+		return wrong(words.English.Page.ProblemTitle, err.Error())
 	}
 	a.bench.Opened(a.now())
 	return nil
+}
+
+// builtIn returns a pattern of the library.
+func builtIn(id string) (p engine.Pattern, err error) {
+	for _, e := range presets.Library() {
+		if e.ID == id {
+			return e.Pattern()
+		}
+	}
+	return p, fmt.Errorf("no built-in pattern %q", id) // a page asks for what it was given
 }
 
 // wrong is what a problem dialog says, line by line, under a head.
@@ -164,31 +191,17 @@ func listed(p engine.Pattern) map[string]any {
 
 // pick(id) opens a built-in pattern.
 func (a *app) pick(args []js.Value) any {
-	for _, e := range presets.Library() {
-		if e.ID != args[0].String() {
-			continue
-		}
-		p, err := e.Pattern()
-		if err == nil {
-			err = a.bench.Session.Open(p)
-		}
-		if err != nil {
-			return wrong(words.English.Page.ProblemTitle, err.Error())
-		}
-		a.bench.Opened(a.now())
+	p, err := builtIn(args[0].String())
+	if err == nil {
+		err = a.bench.Session.Open(p)
 	}
-	return nil
+	return a.opened(err)
 }
 
 // insert(id) puts a built-in pattern's pieces after the piece in hand.
 func (a *app) insert(args []js.Value) any {
-	for _, e := range presets.Library() {
-		if e.ID != args[0].String() {
-			continue
-		}
-		if p, err := e.Pattern(); err == nil {
-			return a.bench.Insert(p, a.now())
-		}
+	if p, err := builtIn(args[0].String()); err == nil {
+		return a.bench.Insert(p, a.now())
 	}
 	return ""
 }

@@ -41,6 +41,7 @@ type app struct {
 	kept           bool             // some work has been, at this visit
 	patterns       []any            // the built-in ones, as the page lists them
 	own            map[string]shown // the person's, likewise
+	openCompared   func() any       // opens what is compared with the open pattern
 }
 
 // mostScale is the finest pixel density that is drawn: beyond it the eye sees
@@ -69,7 +70,7 @@ func run(page *host.Page) error {
 		a.bench.ShowHint(a.now())
 	}
 	a.problemAtStart, a.stageOnly = problem, f.StageOnly
-	page.OnChange = a.keep
+	page.OnChange, page.OnTake = a.keep, a.takeCompared
 	page.Serve(a.functions())
 	a.resize()
 
@@ -89,7 +90,7 @@ func (a *app) now() float64 { return float64(time.Now().UnixMicro()) / 1000 }
 // resize takes over the room and the palette that the page has.
 func (a *app) resize() {
 	f := a.page.Frame()
-	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly, Line: f.Line})
+	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly, Line: f.Line, Beside: f.Beside})
 	a.bench.SetTheme(&theme.Day)
 	if f.Night {
 		a.bench.SetTheme(&theme.Night)

@@ -250,9 +250,27 @@ function bigKey(e) {
   return !!id;
 }
 
+// Two patterns on one playhead want the whole page. Keys that play are the bench's.
+let comparing = false;
+function setComparing(on) {
+  comparing = on;
+  document.documentElement.classList.toggle("comparing", on);
+  program().resize();
+  bench.focus({ preventScroll: true });
+}
+const compareKeys = {
+  " ": "play", ".": "step-on", ",": "step-back", s: "speed",
+  o: "compare-over", x: "compare-swap", d: "compare-differs", Escape: "compare-leave",
+};
+function compareKey(e) {
+  const playhead = twins.get("playhead"); // it has the arrows and Home, whatever is in focus
+  return (e.key.startsWith("Arrow") || e.key === "Home") && playhead ? sliderKey(e, playhead) : press(compareKeys[e.key.length === 1 ? e.key.toLowerCase() : e.key]);
+}
+
 function benchKey(e) {
   const ctrl = e.ctrlKey || e.metaKey;
   if (stageOnly) return !ctrl && !e.altKey && e.key === " " && press("play");
+  if (comparing) return !ctrl && !e.altKey && compareKey(e);
   if (big) return !ctrl && !e.altKey && bigKey(e);
   if (ctrl && e.key.toLowerCase() === "z") return press(e.shiftKey ? "redo" : "undo");
   if (ctrl && e.key.toLowerCase() === "y") return press("redo");
@@ -269,6 +287,7 @@ function benchKey(e) {
     if (id) return press(id);
   }
   if (e.key.toLowerCase() === "p") { setBig(true); return true; }
+  if (e.key.toLowerCase() === "d") { chooseOther(); return true; }
   if (e.key === "l") { program().loop(); return true; }
   if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
   const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
@@ -367,7 +386,10 @@ function tool(text, label, press) {
 
 function patternButton(p) {
   const b = button("", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
-  b.addEventListener("click", () => { $("patterns").close(); problem(program().pick(p.id)); });
+  b.addEventListener("click", () => {
+    $("patterns").close();
+    problem(other ? other.take("library", p.id) : program().pick(p.id));
+  });
   const after = tool(p.insert, p.insertLabel, () => { $("patterns").close(); program().insert(p.id); });
   const li = element("li", "", b, after);
   li.dataset.notes = p.notes;
@@ -376,7 +398,16 @@ function patternButton(p) {
 
 let patternsAt = 0; // how far down the list was looked through
 
-$("show-patterns").addEventListener("click", () => {
+$("show-patterns").addEventListener("click", () => listPatterns());
+
+// listPatterns shows the list: to open one or, for a purpose { head, intro, take },
+// to choose one.
+let other = null; // the purpose
+function listPatterns(purpose = null) {
+  other = purpose;
+  $("patterns").classList.toggle("choosing", !!other);
+  $("patterns-head").textContent = other?.head ?? $("patterns-head").dataset.plain;
+  $("patterns-intro").textContent = other?.intro ?? $("patterns-intro").dataset.plain;
   const families = new Map();
   for (const p of program().library()) families.set(p.family, [...(families.get(p.family) ?? []), p]);
   const parts = [$("own")];
@@ -395,10 +426,18 @@ $("show-patterns").addEventListener("click", () => {
   show("patterns");
   $("patterns").scrollTop = patternsAt;
   if (trouble) problem({ head: $("own").dataset.trouble, lines: trouble });
-});
+}
 $("patterns").addEventListener("close", () => { patternsAt = $("patterns").scrollTop; });
 
 // ---- the person's own patterns ----
+
+// chooseOther asks which pattern the open one is to be compared with.
+function chooseOther() {
+  $("more").close();
+  const { head, intro } = $("show-compare").dataset;
+  listPatterns({ head, intro, take: (from, which, bytes) => program().compare(from, which, bytes) });
+}
+$("show-compare").addEventListener("click", chooseOther);
 
 // Dates are written in the page's language as the person's own region has them.
 const { lang } = document.documentElement;
@@ -421,7 +460,8 @@ function ownItem(p) {
   const open = button("", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade), element("small", when)));
   open.addEventListener("click", () => {
     $("patterns").close();
-    if (!p.open) problem(program().openOwn(p.id));
+    if (other) problem(other.take("own", p.id));
+    else if (!p.open) problem(program().openOwn(p.id));
   });
   if (p.open) open.setAttribute("aria-current", "true");
   const after = tool(p.insert, p.insertLabel, () => { $("patterns").close(); problem(program().insertOwn(p.id)); });
@@ -620,24 +660,30 @@ function move(now) {
 let sheet = ""; // which one is shown
 function showSheet(json) {
   const s = JSON.parse(json);
+  if (s.id === besideID && beside()) return fillIn("differs", s);
   const anew = !sheetOpen(s.id);
   fill(s);
   show("sheet");
   if (anew) $("sheet").scrollTop = 0;
 }
-function sheetOpen(id) { return $("sheet").open && sheet === id; }
+const besideID = "compare-differs"; // the sheet that may stand beside the stages
+const beside = () => $("differs").offsetWidth > 0;
+function sheetOpen(id) { return ($("sheet").open && sheet === id) || (id === besideID && beside()); }
 function fill(s) {
-  sheet = s.id;
-  $("sheet-title").textContent = s.title;
-  $("sheet-lead").textContent = s.lead;
-  $("sheet-text").textContent = s.text;
-  $("sheet-sections").replaceChildren(...(s.sections ?? []).flatMap((part) => [
+  sheet = $("sheet").dataset.sheet = s.id;
+  fillIn("sheet", s);
+  $("sheet-actions").replaceChildren(...optionLists(s.id, s.actions ?? [], "sheet"));
+}
+function fillIn(place, s) {
+  $(`${place}-title`).textContent = s.title;
+  $(`${place}-lead`).textContent = s.lead;
+  $(`${place}-text`).textContent = s.text;
+  $(`${place}-sections`).replaceChildren(...(s.sections ?? []).flatMap((part) => [
     ...(part.head ? [element("h3", part.head)] : []),
     ...(part.text ? [element("p", part.text)] : []),
     ...(part.plot ? [plot(part.plot)] : []),
     element("dl", "", ...(part.lines ?? []).map((l) => element("div", "", element("dt", l.name), element("dd", l.text)))),
   ]));
-  $("sheet-actions").replaceChildren(...optionLists(s.id, s.actions ?? [], "sheet"));
 }
 function plot(p) {
   return element("figure", "",
@@ -655,19 +701,23 @@ function problem(wrong) {
 
 // ---- files ----
 
-async function openFile(file) {
+async function openFile(file, purpose) {
   for (const d of document.querySelectorAll("dialog[open]")) d.close();
   try {
-    problem(program().open(file.name, new Uint8Array(await file.arrayBuffer())));
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    problem(purpose ? purpose.take("file", file.name, bytes) : program().open(file.name, bytes));
   } catch (err) {
     problem({ lines: `${file.name}: ${err.message}` });
   }
 }
-for (const b of document.querySelectorAll(".choose-file")) b.addEventListener("click", () => $("file").click());
+let fileFor = null; // the purpose that a file is chosen for
+for (const b of document.querySelectorAll(".choose-file")) {
+  b.addEventListener("click", () => { fileFor = b.closest("#patterns") ? other : null; $("file").click(); });
+}
 $("file").addEventListener("change", () => {
   const file = $("file").files[0];
   $("file").value = "";
-  if (file) openFile(file);
+  if (file) openFile(file, fileFor);
 });
 addEventListener("dragover", (e) => { e.preventDefault(); $("drop").hidden = false; });
 addEventListener("dragleave", (e) => { if (!e.relatedTarget) $("drop").hidden = true; });
@@ -818,9 +868,9 @@ function frame() {
   const s = getComputedStyle(probe);
   return JSON.stringify({
     W: document.body.clientWidth, H: document.body.clientHeight,
-    Top: $("head").offsetHeight, Right: parseFloat(s.paddingRight) || 0,
+    Top: $("head").offsetHeight, Right: beside() ? $("differs").offsetWidth : parseFloat(s.paddingRight) || 0,
     Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
-    Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly || big, Line: big,
+    Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly || big, Line: big, Beside: beside(),
   });
 }
 
@@ -854,6 +904,8 @@ window.whorlbenchPage = {
   announce,
   ask: (q) => askFor(q, (value) => program().answer(q.id, value)),
   leaveBig: () => setBig(false),
+  comparing: setComparing,
+  problem,
   choose,
   showSheet,
   sheetOpen,

@@ -52,16 +52,20 @@ const propReach = 6
 // arrange lays everything out anew and declares the controls, where any of it
 // has changed.
 func (b *Bench) arrange() {
-	if now := (planFor{b.frame, len(b.Session.Tracks())}); b.planned != now {
-		b.plan, b.planned = newPlan(b.frame, len(b.Session.Tracks())), now
+	b.replan()
+	if b.compare == nil {
+		b.keepReach()
+		b.follow()
 	}
-	b.keepReach()
-	b.follow()
 	if b.keeps() {
 		b.moveRuler()
 		return
 	}
 	b.controls = b.controls[:0]
+	if b.compare != nil {
+		b.arrangeCompare()
+		return
+	}
 	if b.plan.stageOnly {
 		b.arrangeStageOnly()
 		return
@@ -73,6 +77,22 @@ func (b *Bench) arrange() {
 	b.arrangeStrip()
 	b.arrangeStage()
 	b.arrangeTryout()
+}
+
+// replan finds the places of everything, where what they depend on has changed.
+func (b *Bench) replan() {
+	now := planFor{frame: b.frame, lanes: len(b.Session.Tracks()), compare: b.compare != nil}
+	if now.compare {
+		now.over = b.compare.over
+	}
+	if b.planned == now {
+		return
+	}
+	if b.planned = now; now.compare {
+		b.plan, b.beside = planCompare(b.frame, now.over)
+		return
+	}
+	b.plan = newPlan(b.frame, now.lanes)
 }
 
 func (b *Bench) add(c widget.Control) { b.controls = append(b.controls, c) }
@@ -94,7 +114,7 @@ func (b *Bench) arrangeTransport() {
 func (b *Bench) addPlay(r display.Rect) {
 	w := &b.Words.Bench
 	c := widget.Control{ID: idPlay, Label: w.Play.Label, Icon: widget.IconPlay, Rect: r, Keys: "Space"}
-	if b.Session.Playing {
+	if b.playing() {
 		c.Label, c.Icon = w.Pause.Label, widget.IconPause
 	}
 	b.add(c)
@@ -236,6 +256,9 @@ func (b *Bench) arrangeStrip() {
 
 // playheadReads says where the playhead stands.
 func (b *Bench) playheadReads() string {
+	if b.compare != nil {
+		return b.compare.reads(b.Words)
+	}
 	s := b.Session
 	return fmt.Sprintf(b.Words.Bench.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(s.Round(), 1e-9, 1_000_000)))
 }

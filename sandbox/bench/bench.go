@@ -28,6 +28,11 @@ type Host interface {
 	// SheetOpen reports whether a sheet can be seen: to show it again fills it
 	// anew.
 	SheetOpen(id string) bool
+	// Comparing says that two patterns are compared, for which the whole page is
+	// wanted, or no longer.
+	Comparing(on bool)
+	// TakeCompared asks to open the pattern that is compared with the open one.
+	TakeCompared()
 	// LeaveBig asks the page to show all of the bench again.
 	LeaveBig()
 	// Changed says that an edit is complete: the time to keep the work.
@@ -103,6 +108,8 @@ type Bench struct {
 	following followed
 	ways      []proposal      // that the sheet opened last offers
 	several   *session.Select // from which the next tap on a piece selects
+	compare   *comparing      // nil: nothing is compared
+	beside    comparePlan
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -118,6 +125,9 @@ type Frame struct {
 	// Line adds to that one line of words that can be read from the last row, and
 	// a way back.
 	Line bool
+	// Beside says that the page shows what differs, beside two patterns that are
+	// compared.
+	Beside bool
 }
 
 // seen is what the last announcement was about.
@@ -158,7 +168,12 @@ func firstSlots() []string { return []string{idArm, idProp, idLength, idRadius} 
 func (b *Bench) SetTheme(t *theme.Theme) { b.theme = t }
 
 // SetFrame says how much room there is.
-func (b *Bench) SetFrame(f Frame) { b.frame = f }
+func (b *Bench) SetFrame(f Frame) {
+	appears := f.Beside && !b.frame.Beside
+	if b.frame = f; appears && b.compare != nil {
+		b.fillDiffers()
+	}
+}
 
 // SetFocus says which control's twin has the keyboard, empty for none.
 func (b *Bench) SetFocus(id string) { b.focus = id }
@@ -177,6 +192,9 @@ func (b *Bench) Value(id string) float64 {
 	}
 	switch id {
 	case idPlayhead:
+		if b.compare != nil {
+			return b.compare.along()
+		}
 		return b.Session.RoundBeat()
 	case idEnd:
 		return b.Session.SelectedPiece().Length().Float()
@@ -206,7 +224,7 @@ func (b *Bench) Pointers(events []widget.Pointer, now float64) {
 	for _, ev := range events {
 		b.arrange()
 		ev.At = ev.At.Scale(1 / b.plan.zoom)
-		if b.pinchStrip(ev, now) {
+		if b.compare == nil && b.pinchStrip(ev, now) {
 			continue
 		}
 		var captured bool
@@ -224,7 +242,9 @@ func (b *Bench) Pointers(events []widget.Pointer, now float64) {
 // Step moves time on by seconds and returns whether the picture goes on
 // changing by itself.
 func (b *Bench) Step(seconds, now float64) (moving bool) {
-	if b.Session.Playing {
+	if b.compare != nil {
+		b.compare.advance(seconds)
+	} else if b.Session.Playing {
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)
@@ -233,6 +253,14 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 	}
 	if now >= b.hintUntil {
 		b.hintUntil = 0
+	}
+	return b.playing()
+}
+
+// playing reports whether what is seen plays.
+func (b *Bench) playing() bool {
+	if b.compare != nil {
+		return b.compare.playing
 	}
 	return b.Session.Playing
 }
@@ -255,6 +283,9 @@ func (b *Bench) NextChange() (at float64, ok bool) {
 // the bench's own, good until the next call.
 func (b *Bench) Draw() *display.List {
 	b.arrange()
+	if b.compare != nil {
+		return b.drawCompare()
+	}
 	if b.plan.stageOnly {
 		return b.drawStageOnly()
 	}

@@ -17,6 +17,10 @@ import (
 // Do carries an intent out, whether a finger or a twin meant it; now is in
 // milliseconds.
 func (b *Bench) Do(in widget.Intent, now float64) {
+	if b.compare != nil {
+		b.doCompare(in)
+		return
+	}
 	b.hintUntil = 0
 	s := b.Session
 	id := in.ID
@@ -332,6 +336,7 @@ func (b *Bench) figureLine() string {
 
 // Opened takes over a pattern that the session has just opened, and says so.
 func (b *Bench) Opened(now float64) {
+	b.endCompare()
 	b.hintUntil = 0
 	b.lift = nil
 	b.stage.zoom, b.stage.reach = scene.Zoom{}, 0

@@ -52,11 +52,23 @@ type given struct {
 	reach       float64
 	perBeat     float64 // pixels
 	from        float64 // beats: the strip's left end
+	compared    compared
+}
+
+// compared is what is seen of a comparison and stays while it plays.
+type compared struct {
+	sides  [2]*session.Session
+	over   bool
+	speed  float64
+	rounds [2][2]int // of each side's lanes, by which a prop may be turned
 }
 
 // still returns what holds now; ok is false while it may change with every
 // frame.
 func (b *Bench) still() (g given, ok bool) {
+	if b.compare != nil {
+		return b.stillCompared()
+	}
 	s := b.Session
 	if !s.Playing || s.Holding() || !b.router.Idle() || b.lift != nil || b.edge != nil || b.window.pinch != nil || b.stage.drag != nil || b.stage.scrub != nil {
 		return g, false
@@ -77,6 +89,22 @@ func (b *Bench) still() (g given, ok bool) {
 	}
 	for i := range min(len(s.Tracks()), len(g.hidden)) {
 		g.hidden[i] = s.Hidden(i)
+	}
+	return g, true
+}
+
+// stillCompared is still while two patterns are compared.
+func (b *Bench) stillCompared() (g given, ok bool) {
+	c := b.compare
+	if !c.playing || !b.router.Idle() {
+		return g, false
+	}
+	g = given{words: b.Words, theme: b.theme, frame: b.frame, focus: b.focus, view: b.view, mirror: b.Session.Mirror}
+	g.compared = compared{sides: c.sides, over: c.over, speed: c.speed}
+	for i, s := range c.sides {
+		for k, t := range s.Tracks() {
+			g.compared.rounds[i][k], _, _ = t.Locate(c.beat)
+		}
 	}
 	return g, true
 }
@@ -112,7 +140,7 @@ func (b *Bench) Playhead() (c widget.Control, ok bool) {
 // has, waits until it is asked for.
 func (b *Bench) moveRuler() {
 	if c := b.ruler(); c != nil {
-		c.Value = b.Session.RoundBeat()
+		c.Value = b.Value(idPlayhead)
 	}
 }
 
@@ -127,6 +155,7 @@ func (b *Bench) ruler() *widget.Control {
 
 // planFor is what a plan was made for.
 type planFor struct {
-	frame Frame
-	lanes int
+	frame         Frame
+	lanes         int
+	compare, over bool
 }

@@ -63,7 +63,7 @@ func newPlan(f Frame, lanes int) plan {
 	want := min(max(f.Text, 1), mostText)
 	for text := want; ; text = max(text-0.1, 1) {
 		for _, lone := range []bool{false, true} {
-			p := plan{zoom: 1, text: text, lone: lone && text > 1}
+			p := plan{text: text, lone: lone && text > 1}
 			p.layOut(f, lanes)
 			if text == 1 || p.roomy {
 				return p
@@ -72,13 +72,20 @@ func newPlan(f Frame, lanes int) plan {
 	}
 }
 
-func (p *plan) layOut(f Frame, lanes int) {
-	desk := f.W >= phoneWidth && f.H >= sideHeight
+// room returns what a frame leaves, in bench pixels, and finds how large these
+// are; desk says that it is not a phone's.
+func (p *plan) room(f Frame) (all display.Rect, desk bool) {
+	p.zoom = 1
+	desk = f.W >= phoneWidth && f.H >= sideHeight
 	if desk {
 		p.zoom = min(max(min(f.W/deskWidth, f.H/deskHeight), 1), mostZoom)
 	}
 	z := p.zoom
-	all := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
+	return display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}, desk
+}
+
+func (p *plan) layOut(f Frame, lanes int) {
+	all, desk := p.room(f)
 	switch {
 	case desk && all.W >= 2*deskPanel:
 		p.planDesk(all, lanes)

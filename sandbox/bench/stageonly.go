@@ -6,7 +6,6 @@ import (
 
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/grip"
-	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
 )
@@ -53,20 +52,7 @@ func (b *Bench) drawLine(l *display.List) {
 		return
 	}
 	l.FillRect(r, 0, b.theme.Ground)
-	s := b.Session
-	var parts []string
-	for i, t := range s.Tracks() {
-		if s.Hidden(i) {
-			continue
-		}
-		_, piece, _ := t.Locate(s.Beat())
-		name := b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece}))
-		if len(s.Tracks()) > 1 {
-			name = b.Words.Letter(t.Lane.Side) + " " + name
-		}
-		parts = append(parts, name)
-	}
-	parts = append(parts, fmt.Sprintf(b.Words.View.BeatNow, int(s.RoundBeat())+1))
+	parts := append(b.doings(b.Session), fmt.Sprintf(b.Words.View.BeatNow, int(b.Session.RoundBeat())+1))
 	text := strings.Join(parts, " · ")
 	size := b.shrink(text, r.H*0.62, theme.TextBody, r.W-24)
 	text = b.faces.Fit(text, size, true, r.W-24)
@@ -77,7 +63,7 @@ func (b *Bench) drawLine(l *display.List) {
 func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
 	for _, g := range gestures {
 		if g.Act == grip.Tap || g.Act == grip.DoubleTap {
-			b.press(idPlay, now)
+			b.Do(widget.Intent{ID: idPlay}, now)
 		}
 	}
 }

@@ -19,6 +19,9 @@ const idTold = "told"
 // it returns whether there is more to come. What the whole has become is spoken
 // when it is known, and an open sheet is filled in.
 func (b *Bench) Learn() (more bool) {
+	if b.compare != nil {
+		return b.learnCompare()
+	}
 	if b.Session.Holding() {
 		return false
 	}

@@ -13,6 +13,8 @@ type Memory struct {
 	Sheets  []bench.Sheet
 	Changes int
 	Settles int
+	Pairs   int // comparisons begun and not left
+	Takes   int
 }
 
 // Announce remembers a text.
@@ -35,6 +37,16 @@ func (m *Memory) SheetOpen(id string) bool {
 
 // LeaveBig does nothing: there is no page to show.
 func (m *Memory) LeaveBig() {}
+
+// Comparing counts comparisons.
+func (m *Memory) Comparing(on bool) {
+	if m.Pairs--; on {
+		m.Pairs += 2
+	}
+}
+
+// TakeCompared counts what was asked for.
+func (m *Memory) TakeCompared() { m.Takes++ }
 
 // Changed counts complete edits.
 func (m *Memory) Changed() { m.Changes++ }

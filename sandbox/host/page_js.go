@@ -20,6 +20,8 @@ type Page struct {
 
 	// OnChange is called when an edit is complete.
 	OnChange func()
+	// OnTake is called to open the pattern that is compared with the open one.
+	OnTake func()
 }
 
 // NewPage finds the page's script.
@@ -57,6 +59,19 @@ func (p *Page) Changed() {
 		p.OnChange()
 	}
 }
+
+// Comparing gives two patterns the whole page, or the bench its own again.
+func (p *Page) Comparing(on bool) { p.script.Call("comparing", on) }
+
+// TakeCompared opens the pattern that is compared.
+func (p *Page) TakeCompared() {
+	if p.OnTake != nil {
+		p.OnTake()
+	}
+}
+
+// Problem says what is wrong, under a head, line by line.
+func (p *Page) Problem(wrong map[string]any) { p.script.Call("problem", wrong) }
 
 // LeaveBig shows all of the bench again.
 func (p *Page) LeaveBig() { p.script.Call("leaveBig") }
@@ -139,6 +154,7 @@ type Frame struct {
 	Text                     float64 // how much larger than usual text is wanted
 	Night, Still             bool
 	StageOnly, Line          bool
+	Beside                   bool // what differs is shown beside two patterns
 }
 
 // Frame reads the room for the bench, and what the person prefers.

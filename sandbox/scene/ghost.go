@@ -5,23 +5,65 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/session"
 )
 
 // DrawGhost draws a lane that is only meant: its head's way over one round,
 // with hand, tether and head at a beat, all in dashes and outlines.
 func (st *Stage) DrawGhost(l *display.List, t *engine.Track, beat float64) {
 	ink, v := st.Theme.Focus, st.View
-	round, _, _ := t.Locate(beat)
-	start := float64(round) * t.Beats
-	d := dashes{list: l, width: 2.5, ink: ink}
-	Trail(t, start, start+t.Beats, func(p engine.Point, _ int, _ float64, broken bool) {
-		d.to(v.ToScreen(p.Head), broken)
-	})
+	st.dashed(l, t, beat)
 	at := t.At(beat)
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	l.Segment(hand, head, 1.5, ink)
 	l.Ring(hand, 6, 2, ink)
 	l.Ring(head, 9, 2.5, ink)
+}
+
+// dashed draws a head's way over the round that a beat is in.
+func (st *Stage) dashed(l *display.List, t *engine.Track, beat float64) {
+	round, _, _ := t.Locate(beat)
+	start := float64(round) * t.Beats
+	d := dashes{list: l, width: 2.5, ink: st.Theme.Focus}
+	Trail(t, start, start+t.Beats, func(p engine.Point, _ int, _ float64, broken bool) {
+		d.to(st.View.ToScreen(p.Head), broken)
+	})
+}
+
+// DrawOverStill adds the heads' ways of a second pattern that is laid over the
+// stage's own, in dashes.
+func (st *Stage) DrawOverStill(l *display.List, s *session.Session) {
+	for _, t := range seen(s) {
+		st.dashed(l, t, s.Beat())
+	}
+}
+
+// DrawOverMoving adds its tethers, hands and heads: diamonds, full for the right
+// hand and open for the left, so that no hue is needed to tell both patterns, or
+// the hands, apart.
+func (st *Stage) DrawOverMoving(l *display.List, s *session.Session) {
+	for _, t := range seen(s) {
+		ink, at := st.Theme.Focus, t.At(s.Beat())
+		hand, head := st.View.ToScreen(at.Hand), st.View.ToScreen(at.Head)
+		d := dashes{list: l, width: 2, ink: ink}
+		d.to(hand, true)
+		d.to(head, false)
+		full := t.Lane.Side == engine.Right
+		Diamond(l, hand, 8, ink, full)
+		Diamond(l, head, 13, ink, full)
+	}
+}
+
+// Diamond draws a square that stands on a corner, each of which is so far (px)
+// from its middle.
+func Diamond(l *display.List, at display.Pt, reach float64, c color.NRGBA, full bool) {
+	up, side := display.Pt{Y: reach}, display.Pt{X: reach}
+	corners := []display.Pt{at.Add(up), at.Add(side), at.Sub(up), at.Sub(side)}
+	if full {
+		l.Poly(c, corners...)
+		return
+	}
+	l.Polyline(2.5, c, true, corners...)
 }
 
 // dashes is a line of dashes while it is drawn.

@@ -11,7 +11,9 @@ import (
 
 // Comparison works out what two patterns differ in, a little at a time.
 type Comparison struct {
-	sides [2]side
+	patterns [2]engine.Pattern
+	sides    []side // as far as begun
+	done     bool
 }
 
 // side is one of two patterns being looked at.
@@ -23,7 +25,7 @@ type side struct {
 
 // Compare begins to compare the pattern on the left with the one on the right.
 func Compare(left, right engine.Pattern) *Comparison {
-	return &Comparison{[2]side{sideOf(left), sideOf(right)}}
+	return &Comparison{patterns: [2]engine.Pattern{left, right}}
 }
 
 func sideOf(p engine.Pattern) side {
@@ -51,32 +53,46 @@ func sideOf(p engine.Pattern) side {
 
 // Step does at most n small steps and reports whether all is known.
 func (c *Comparison) Step(n int) (done bool) {
+	if len(c.sides) < len(c.patterns) { // a step of its own each: joins and names
+		c.sides = append(c.sides, sideOf(c.patterns[len(c.sides)]))
+		return false
+	}
 	for i := range c.sides {
-		s := &c.sides[i]
-		for k, study := range s.tethers {
-			if !study.Step(n) {
-				return false
-			}
-			s.facts.Hands[k].Window = study.Result().Window
+		if !c.sides[i].step(n) {
+			return false
 		}
-		if s.reader != nil {
-			if !s.reader.Step(n) {
-				return false
-			}
-			s.facts.Reading = s.reader.Reading()
+	}
+	c.done = true
+	return true
+}
+
+func (s *side) step(n int) (done bool) {
+	for k, study := range s.tethers {
+		if !study.Step(n) {
+			return false
 		}
+		s.facts.Hands[k].Window = study.Result().Window
+	}
+	if s.reader != nil {
+		if !s.reader.Step(n) {
+			return false
+		}
+		s.facts.Reading = s.reader.Reading()
 	}
 	return true
 }
 
-// Facts returns what is known of the left and the right pattern; it is whole
-// once Step has said so.
+// Done reports whether all is known.
+func (c *Comparison) Done() bool { return c.done }
+
+// Facts returns what is known of the left and the right pattern, once Step has
+// said that all is.
 func (c *Comparison) Facts() (left, right *words.Facts) { return &c.sides[0].facts, &c.sides[1].facts }
 
 // Lines tells what differs, a line each, and last when both are back together;
 // nothing until all is known.
 func (c *Comparison) Lines(w *words.Table) []string {
-	if !c.Step(0) {
+	if !c.done {
 		return nil
 	}
 	left, right := c.Facts()
@@ -86,6 +102,9 @@ func (c *Comparison) Lines(w *words.Table) []string {
 	}
 	if len(lines) == 0 {
 		lines = append(lines, w.Compare.Alike)
+	}
+	for _, d := range w.Senses(left, right) {
+		lines = append(lines, w.Said(d))
 	}
 	return append(lines, w.OnePlayhead(left, right))
 }

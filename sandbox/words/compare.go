@@ -34,11 +34,23 @@ type Compare struct {
 	ABeat                 string // %s: a tempo
 	Rigid                 string
 	Together, NotTogether string // %s: beats, of one playhead
+	Senses, SensesText    string // of CAP, where they disagree
+	EachHand              string // %s, %s: of the left and the right hand
+
+	Open, With, Intro   string    // the way in, and over the list to choose from
+	Sides               [2]string // the letters by which both are told apart
+	Lead                string    // %s, %s: titles
+	Pace                string    // %s: the tempo at which both are played
+	Begun               string    // %s, %s: titles
+	Over, Swap, Differs Named
+	Take                Named  // the label %s: a title; the caption %s: a side's letter
+	Leave, Playhead     string // labels
+	NoZIP               string
 }
 
 var englishCompare = Compare{
 	Title: "What differs",
-	Said:  "%s. On the left: %s On the right: %s",
+	Said:  "%s. A: %s B: %s",
 	Alike: "Nothing was found that differs in name, definitions, joins, closing, timing or tether.",
 	Name:  "Name", Hands: "Hands", Plane: "Plane", Joins: "Joins", Closes: "Closing", Tempo: "Tempo",
 	Props: "Props together", HandsTurn: "Hands together", Tangle: "Arms", Tether: "Tether",
@@ -55,6 +67,24 @@ var englishCompare = Compare{
 	Rigid:       "A rigid prop, which has none.",
 	Together:    "Played to one beat, both are back at their start together after %s.",
 	NotTogether: "Played to one beat, they never come back to their start together.",
+	Senses:      "CAP, broad against strict",
+	SensesText:  "People use the word in two senses, and here they disagree. This is what each makes of both patterns.",
+	EachHand:    "Left hand. %s Right hand. %s",
+
+	Open:     "Compare…",
+	With:     "Compare with",
+	Intro:    "Choose a pattern to see beside the open one, both on one playhead. Nothing of your work changes.",
+	Sides:    [2]string{"A", "B"},
+	Lead:     "A is %s. B is %s.",
+	Pace:     "Both are played at the tempo of A, %s beats a minute.",
+	Begun:    "Comparing. A is %s. B is %s. Both follow one playhead.",
+	Over:     Named{"Lay one over the other: A in full lines, B in dashes", "Overlay"},
+	Swap:     Named{"Swap the sides", "Swap"},
+	Differs:  Named{"What differs between the two", "What differs"},
+	Take:     Named{"Open %s on the bench", "Open %s"},
+	Leave:    "Leave the comparison",
+	Playhead: "Playhead of both",
+	NoZIP:    "A ZIP file holds many patterns. Open it first, then compare with one of them.",
 }
 
 // Facts are what two patterns are compared by.
@@ -134,12 +164,48 @@ func (t *Table) handsDiffer(a, b *HandFacts, lone bool, differ func(what, l, r s
 	differ(of(w.Plane), w.Planes[a.Plane], w.Planes[b.Plane])
 	as, bs := t.Definitions(&a.Whole), t.Definitions(&b.Whole)
 	for i := range as {
+		if (i == DefBroad || i == DefStrict) && (disagree(&a.Whole) || disagree(&b.Whole)) {
+			continue // Senses tells more
+		}
 		if as[i].Yes != bs[i].Yes {
 			differ(of(as[i].Name), as[i].Because, bs[i].Because)
 		}
 	}
 	differ(of(w.Joins), t.joinsSaid(a.Seams), t.joinsSaid(b.Seams))
 	differ(of(w.Tether), t.tautSaid(a), t.tautSaid(b))
+}
+
+// disagree reports whether the two senses of CAP do, of a lane.
+func disagree(w *naming.Whole) bool { return w.Broad.Yes != w.Strict.Yes }
+
+// Senses tells what the broad and the strict sense of CAP make of both
+// patterns; nothing where they agree about each hand.
+func (t *Table) Senses(left, right *Facts) []Contrast {
+	differ := false
+	for _, f := range []*Facts{left, right} {
+		for i := range f.Hands {
+			differ = differ || disagree(&f.Hands[i].Whole)
+		}
+	}
+	if !differ {
+		return nil
+	}
+	return []Contrast{
+		{t.Whole.Names[DefBroad], t.judged(left, DefBroad), t.judged(right, DefBroad)},
+		{t.Whole.Names[DefStrict], t.judged(left, DefStrict), t.judged(right, DefStrict)},
+	}
+}
+
+// judged tells what a definition says of each hand, once where it is the same.
+func (t *Table) judged(f *Facts, def int) string {
+	said := make([]string, len(f.Hands))
+	for i := range f.Hands {
+		said[i] = t.Definitions(&f.Hands[i].Whole)[def].Because
+	}
+	if len(said) == 2 && said[0] != said[1] {
+		return fmt.Sprintf(t.Compare.EachHand, said[0], said[1])
+	}
+	return said[0]
 }
 
 func (t *Table) whatItIs(f *Facts) string {

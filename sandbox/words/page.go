@@ -85,6 +85,7 @@ var englishPage = Page{
 		{"I", "what this pattern is, by each definition"},
 		{"S, L", "playing speed, what plays over and over"},
 		{"P", "the big view, for a projector; there the page keys step, as a clicker does, and Escape leaves"},
+		{"D", "compare with another pattern; there O lays one over the other, X swaps them, D tells what differs, Escape leaves"},
 		{"M", "mirror the view"},
 		{"Z, Shift Z, 0", "look closer at the head, from further away, fit the view"},
 		{"?", "this list"},

@@ -1,0 +1,200 @@
+package bench
+
+import (
+	"fmt"
+	"strings"
+
+	"whorlbench/engine"
+	"whorlbench/engine/frac"
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/scene"
+	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
+)
+
+// arrangeCompare declares what can be done with two patterns that are compared.
+func (b *Bench) arrangeCompare() {
+	c, at := b.compare, &b.beside
+	w, v, k := &b.Words.Compare, &b.Words.View, &b.Words.Bench
+	r := spread(at.play, actionGap, 44, 58, 44, 54)
+	b.add(widget.Control{ID: idStepBack, Label: v.StepBack, Icon: widget.IconStepBack, Rect: r[0], Keys: ","})
+	b.addPlay(r[1])
+	b.add(widget.Control{ID: idStepOn, Label: v.StepOn, Icon: widget.IconStepOn, Rect: r[2], Keys: "."})
+	b.add(widget.Control{ID: idSpeed, Label: k.Speed.Label, Caption: k.Speed.Short, Text: speedText(c.speed), Rect: r[3], Keys: "S"})
+	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: at.ruler,
+		Value: c.along(), Max: c.shown, Step: 1.0 / engine.CutGrid, Text: c.reads(b.Words)}
+	_, ruler.Track = at.ruler.CutLeft(12)
+	_, ruler.Track = ruler.Track.CutRight(12)
+	const mostMarks = 2000
+	for beat := 0.0; beat <= c.shown && len(ruler.Marks) < mostMarks; beat++ {
+		ruler.Marks = append(ruler.Marks, beat)
+	}
+	b.add(ruler)
+	buttons := []widget.Control{
+		{ID: idOver, Kind: widget.Toggle, Label: w.Over.Label, Caption: w.Over.Short, On: c.over, Keys: "O"},
+		{ID: idSwap, Label: w.Swap.Label, Caption: w.Swap.Short, Keys: "X"},
+		{ID: idTakeIn, Label: fmt.Sprintf(w.Take.Label, c.sides[c.other].Pattern().Title), Caption: fmt.Sprintf(w.Take.Short, w.Sides[c.other])},
+	}
+	shares := []float64{80, 62, 76}
+	if !b.frame.Beside { // where the page has what differs beside the stages, it is there to be read
+		buttons = append(buttons, widget.Control{ID: idDiffers, Label: w.Differs.Label, Caption: w.Differs.Short, Keys: "D"})
+		shares = append(shares, 108)
+	}
+	for i, r := range at.spread(shares...) {
+		buttons[i].Rect = r
+		b.add(buttons[i])
+	}
+	b.add(widget.Control{ID: idUnpair, Label: w.Leave, Icon: widget.IconDelete, Rect: at.leave, Keys: "Escape"})
+}
+
+// reads says where the playhead of both stands.
+func (c *comparing) reads(w *words.Table) string {
+	return fmt.Sprintf(w.Bench.BeatOf, words.Value(frac.Near(c.along(), 0.005, 1000)), words.Value(frac.Near(c.shown, 1e-9, 1_000_000)))
+}
+
+// compareLook returns how one side is drawn: both at one scale, and each with
+// its middle in the middle of its stage.
+func (b *Bench) compareLook(side int) scene.Stage {
+	c := b.compare
+	reach := max(scene.Reach(c.sides[0].Tracks()), scene.Reach(c.sides[1].Tracks()))
+	r := b.beside.stages[side]
+	st := b.stageLook()
+	st.Area, st.View, st.HideWhole = r, scene.FitReach(reach, r, stageMargin, b.Session.Mirror), true
+	return st
+}
+
+// drawCompare draws both patterns, what each is called, and the controls.
+func (b *Bench) drawCompare() *display.List {
+	c, l, looks := b.compare, &b.list, b.looks()
+	looks.Even(b.controls)
+	st := [2]scene.Stage{b.compareLook(0), b.compareLook(1)}
+	if b.kept.drawn {
+		l.Rewind()
+	} else {
+		l.Reset(b.theme.Ground)
+		l.FillRect(b.plan.stage, 0, b.theme.Stage)
+		st[0].DrawStill(l, c.sides[0])
+		if c.over {
+			st[0].DrawOverStill(l, c.sides[1])
+		} else {
+			b.drawBetween(l)
+			st[1].DrawStill(l, c.sides[1])
+		}
+		for i := range c.sides {
+			b.drawTitle(l, i)
+		}
+		for i := range b.controls {
+			if !b.isOnStage(&b.controls[i]) {
+				looks.Draw(l, &b.controls[i])
+			}
+		}
+		l.Keep()
+		b.kept.drawn = b.kept.ok
+	}
+	st[0].DrawMoving(l, c.sides[0])
+	if c.over {
+		st[0].DrawOverMoving(l, c.sides[1])
+	} else {
+		st[1].DrawMoving(l, c.sides[1])
+	}
+	for i := range c.sides {
+		b.drawNow(l, i)
+	}
+	for i := range b.controls {
+		if b.isOnStage(&b.controls[i]) {
+			looks.Draw(l, &b.controls[i])
+		}
+	}
+	if r := b.ruler(); r != nil {
+		looks.DrawGrip(l, r)
+	}
+	return l
+}
+
+// drawBetween draws a line between two stages that stand beside each other; one
+// above the other, the names lie between.
+func (b *Bench) drawBetween(l *display.List) {
+	left, right := b.beside.stages[0], b.beside.stages[1]
+	if left.Y == right.Y {
+		l.Segment(display.Pt{X: right.X, Y: left.Y}, display.Pt{X: right.X, Y: left.Y + left.H}, 1, b.theme.Hair)
+		return
+	}
+	name := display.Rect{X: left.X, Y: left.Y + left.H, W: left.W, H: right.Y - left.Y - left.H}
+	l.FillRect(name, 0, b.theme.Ground)
+}
+
+// titleAt returns where a side's letter and its title begin, on one line: the
+// letter is alone at the left, as both lines of what is said stand beyond it.
+func (b *Bench) titleAt(side int) (letter, title display.Pt, room float64) {
+	r := b.beside.names[side]
+	wide := 24 * b.plan.text
+	if b.compare.over {
+		wide += sampleWide
+	}
+	y := r.Y + 19*b.plan.text
+	return display.Pt{X: r.X, Y: y}, display.Pt{X: r.X + wide, Y: y}, r.W - wide
+}
+
+// sampleWide is the room for a sample of a pattern's stroke, where both are on
+// one stage.
+const sampleWide = 44.0
+
+// drawTitle writes a side's letter and title, with a sample of its stroke where
+// both are on one stage.
+func (b *Bench) drawTitle(l *display.List, side int) {
+	c, t := b.compare, b.theme
+	letter, at, room := b.titleAt(side)
+	size := theme.TextLarge * b.plan.text
+	l.Text(letter, size, true, t.Ink, b.Words.Compare.Sides[side])
+	title := c.sides[side].Pattern().Title
+	size = b.shrink(title, size, theme.TextBody, room)
+	l.Text(at, size, true, t.Ink, b.faces.Fit(title, size, true, room))
+	if !c.over {
+		return
+	}
+	y := at.Y - 0.34*theme.TextLarge*b.plan.text
+	from, to := display.Pt{X: at.X - sampleWide, Y: y}, display.Pt{X: at.X - 14, Y: y}
+	left := c.sides[side].Tracks()[0].Lane.Side == engine.Left
+	if side == 1 {
+		const dash, gap = 7.0, 4.0 // px
+		for x := from.X; x < to.X-dash/2; x += dash + gap {
+			l.Segment(display.Pt{X: x, Y: y}, display.Pt{X: min(x+dash, to.X), Y: y}, 2.5, t.Focus)
+		}
+		scene.Diamond(l, display.Pt{X: to.X - 6, Y: y}, 7, t.Focus, !left)
+		return
+	}
+	l.Segment(from, to, 3, t.Of(left))
+	if left {
+		l.Ring(display.Pt{X: to.X - 6, Y: y}, 5, 2.5, t.Of(left))
+	} else {
+		l.Disc(display.Pt{X: to.X - 6, Y: y}, 6, t.Of(left))
+	}
+}
+
+// drawNow writes what each hand of a side does at the playhead.
+func (b *Bench) drawNow(l *display.List, side int) {
+	_, at, room := b.titleAt(side)
+	text := strings.Join(b.doings(b.compare.sides[side]), " · ")
+	size := b.grow(text, theme.TextBody, false, room, theme.TextBody*b.plan.text*1.05)
+	at.Y += 20 * b.plan.text
+	l.Text(at, size, false, b.theme.Muted, b.faces.Fit(text, size, false, room))
+}
+
+// doings says what each hand that is shown does at the playhead.
+func (b *Bench) doings(s *session.Session) []string {
+	var parts []string
+	for i, t := range s.Tracks() {
+		if s.Hidden(i) {
+			continue
+		}
+		_, piece, _ := t.Locate(s.Beat())
+		name := b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece}))
+		if len(s.Tracks()) > 1 {
+			name = b.Words.Letter(t.Lane.Side) + " " + name
+		}
+		parts = append(parts, name)
+	}
+	return parts
+}

@@ -1,0 +1,72 @@
+//go:build js
+
+package main
+
+import (
+	"syscall/js"
+
+	"whorlbench/engine"
+	"whorlbench/presets"
+	"whorlbench/sandbox/words"
+)
+
+// Where the other pattern of a comparison comes from, as the page names it.
+const (
+	fromLibrary = "library" // an ID
+	fromOwn     = "own"     // an ID
+	fromFile    = "file"    // a name, and the bytes
+)
+
+// compare(from, which, bytes) shows another pattern beside the open one. It
+// makes no work, and touches no undo.
+func (a *app) compare(args []js.Value) any {
+	which := args[1].String()
+	var p engine.Pattern
+	var err error
+	var open func() any
+	switch args[0].String() {
+	case fromLibrary:
+		p, err = builtIn(which)
+		open = func() any { return a.pick(args[1:2]) }
+	case fromOwn:
+		p, err = a.desk.Pattern(which)
+		open = func() any { return a.openOwn(args[1:2]) }
+	case fromFile:
+		if isZIP(which) {
+			return wrong(words.English.Compare.NoZIP, which)
+		}
+		data, tooLarge := received(which, args[2], presets.MaxFileSize)
+		if tooLarge != nil {
+			return tooLarge
+		}
+		p, err = presets.Decode(which, data)
+		open = func() any { return a.opened(a.desk.Take(p)) }
+	}
+	if err != nil {
+		return wrong(words.English.Page.ProblemTitle, err.Error())
+	}
+	a.openCompared = open
+	a.bench.Compare(p)
+	return nil
+}
+
+// takeCompared opens what is compared with the open pattern, with undo, as the
+// list that it came from would have.
+func (a *app) takeCompared() {
+	if x, ok := a.openCompared().(map[string]any); ok {
+		a.page.Problem(x)
+	}
+}
+
+// compared() tells what is compared: titles, beats, and how it is shown; null if
+// nothing is.
+func (a *app) compared([]js.Value) any {
+	c, ok := a.bench.Compared()
+	if !ok {
+		return nil
+	}
+	return map[string]any{
+		"titles": []any{c.Titles[0], c.Titles[1]}, "beats": []any{c.Beats[0], c.Beats[1]},
+		"over": c.Over, "playing": c.Playing, "known": c.Known,
+	}
+}
