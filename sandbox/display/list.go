@@ -105,7 +105,9 @@ type Mark struct {
 	Text         string
 }
 
-// List is a display list. Its slices are reused from frame to frame. What
+// List is a display list. What adds a mark is called, not copied into each place
+// that does: there are hundreds, and the program is to be loaded. Its slices are
+// reused from frame to frame. What
 // stays from frame to frame comes first, so that it need be painted only once.
 type List struct {
 	Back   color.NRGBA
@@ -126,31 +128,43 @@ func (l *List) Reset(back color.NRGBA) {
 }
 
 // FillRect adds a filled rectangle with rounded corners.
+//
+//go:noinline
 func (l *List) FillRect(r Rect, radius float64, c color.NRGBA) {
 	l.Marks = append(l.Marks, Mark{Kind: FillRect, Rect: r, Radius: radius, Color: c})
 }
 
 // StrokeRect adds a rectangle's outline, width inward.
+//
+//go:noinline
 func (l *List) StrokeRect(r Rect, radius, width float64, c color.NRGBA) {
 	l.Marks = append(l.Marks, Mark{Kind: StrokeRect, Rect: r, Radius: radius, Width: width, Color: c})
 }
 
 // Disc adds a filled circle.
+//
+//go:noinline
 func (l *List) Disc(at Pt, radius float64, c color.NRGBA) {
 	l.Marks = append(l.Marks, Mark{Kind: Disc, At: at, Radius: radius, Color: c})
 }
 
 // Ring adds a circle's outline, its middle line at radius.
+//
+//go:noinline
 func (l *List) Ring(at Pt, radius, width float64, c color.NRGBA) {
 	l.Marks = append(l.Marks, Mark{Kind: Ring, At: at, Radius: radius, Width: width, Color: c})
 }
 
 // Segment adds a straight line from a to b.
+//
+//go:noinline
 func (l *List) Segment(a, b Pt, width float64, c color.NRGBA) {
 	l.Polyline(width, c, false, a, b)
 }
 
 // Polyline adds a line through the points.
+//
+//go:noinline
 func (l *List) Polyline(width float64, c color.NRGBA, closed bool, pts ...Pt) {
 	l.BeginLine(width, c, false)
 	for _, p := range pts {
@@ -161,6 +175,8 @@ func (l *List) Polyline(width float64, c color.NRGBA, closed bool, pts ...Pt) {
 
 // BeginLine begins a line whose points follow by To; fade says that each
 // point has its own opacity.
+//
+//go:noinline
 func (l *List) BeginLine(width float64, c color.NRGBA, fade bool) {
 	l.Marks = append(l.Marks, Mark{Kind: Line, Width: width, Color: c, First: len(l.Points), Fade: fade})
 }
@@ -173,6 +189,8 @@ func (l *List) To(p Pt, alpha float32) {
 }
 
 // Poly adds a filled convex polygon.
+//
+//go:noinline
 func (l *List) Poly(c color.NRGBA, pts ...Pt) {
 	l.Marks = append(l.Marks, Mark{Kind: Poly, Color: c, First: len(l.Points), Count: len(pts)})
 	for _, p := range pts {
@@ -182,6 +200,8 @@ func (l *List) Poly(c color.NRGBA, pts ...Pt) {
 }
 
 // Text adds a line of text whose base line begins at p.
+//
+//go:noinline
 func (l *List) Text(p Pt, size float64, bold bool, c color.NRGBA, s string) {
 	if s == "" {
 		return
