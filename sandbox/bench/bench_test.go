@@ -24,6 +24,8 @@ type rig struct {
 	host *host.Memory
 	now  float64
 	next int
+
+	faces *face.Set
 }
 
 var phone = bench.Frame{W: 390, H: 844, Top: 48}
@@ -36,7 +38,7 @@ func newRig(t *testing.T, f bench.Frame, id string) *rig {
 	}
 	s := session.New(pattern(t, id))
 	m := &host.Memory{}
-	r := &rig{t: t, b: bench.New(s, &words.English, faces, m), s: s, host: m}
+	r := &rig{t: t, b: bench.New(s, &words.English, faces, m), s: s, host: m, faces: faces}
 	r.b.SetFrame(f)
 	r.b.Draw()
 	return r

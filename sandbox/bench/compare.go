@@ -219,6 +219,9 @@ func (b *Bench) differsSheet() Sheet {
 		return []words.Line{{Name: w.Sides[0], Text: x.Left}, {Name: w.Sides[1], Text: x.Right}}
 	}
 	out.Text = b.Words.OnePlayhead(left, right)
+	if left.Tempo != right.Tempo {
+		out.Text += " " + fmt.Sprintf(w.Pace, words.Number(left.Tempo, 1))
+	}
 	differences := b.Words.Differences(left, right)
 	if len(differences) == 0 {
 		out.Sections = append(out.Sections, Section{Text: w.Alike})
@@ -233,10 +236,6 @@ func (b *Bench) differsSheet() Sheet {
 		}
 		out.Sections = append(out.Sections, part)
 	}
-	last := b.Words.Bench.TempoCaution
-	if left.Tempo != right.Tempo {
-		last = fmt.Sprintf(w.Pace, words.Number(left.Tempo, 1)) + " " + last
-	}
-	out.Sections = append(out.Sections, Section{Text: last})
+	out.Sections = append(out.Sections, Section{Text: b.Words.Bench.TempoCaution})
 	return out
 }

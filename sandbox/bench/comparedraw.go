@@ -139,7 +139,7 @@ func (b *Bench) titleAt(side int) (letter, title display.Pt, room float64) {
 
 // sampleWide is the room for a sample of a pattern's stroke, where both are on
 // one stage.
-const sampleWide = 44.0
+const sampleWide = 42.0
 
 // drawTitle writes a side's letter and title, with a sample of its stroke where
 // both are on one stage.
@@ -177,7 +177,10 @@ func (b *Bench) drawTitle(l *display.List, side int) {
 func (b *Bench) drawNow(l *display.List, side int) {
 	_, at, room := b.titleAt(side)
 	text := strings.Join(b.doings(b.compare.sides[side]), " · ")
-	size := b.grow(text, theme.TextBody, false, room, theme.TextBody*b.plan.text*1.05)
+	size := theme.TextBody * b.plan.text
+	for size > theme.TextSmall && b.faces.Width(text, size, false) > room {
+		size -= 0.5
+	}
 	at.Y += 20 * b.plan.text
 	l.Text(at, size, false, b.theme.Muted, b.faces.Fit(text, size, false, room))
 }

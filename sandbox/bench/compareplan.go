@@ -45,6 +45,10 @@ func planCompare(f Frame, over bool) (p plan, c comparePlan) {
 		p.stage = around(c.stages[0], c.stages[1])
 	}
 	last, inset := c.stages[1], 4.0
+	const least = 40.0 // its grip and its numbers; more would part them
+	if more := c.ruler.H - p.taller(least, 8); more > 0 {
+		c.ruler.Y, c.ruler.H = c.ruler.Y+more/2, c.ruler.H-more
+	}
 	c.leave = display.Rect{X: last.X + last.W - theme.Finger - inset, Y: last.Y + inset, W: theme.Finger, H: theme.Finger}
 	if !over && last.Y > c.stages[0].Y {
 		c.leave.Y = c.stages[0].Y + inset
@@ -65,7 +69,7 @@ func (c *comparePlan) planUpright(p *plan, all display.Rect, over bool) {
 	c.play = row(&body, p.taller(theme.Finger, 16))
 	c.play, c.ruler = c.play.CutLeft(transportRow)
 	_, c.ruler = c.ruler.CutLeft(edge)
-	high := p.taller(nameRow, 36)
+	high := p.taller(nameRow, 44)
 	stage := func(r display.Rect) display.Rect { return display.Rect{X: all.X, Y: r.Y, W: all.W, H: r.H} }
 	if over {
 		c.names[1], body = body.CutBottom(high)
@@ -112,14 +116,18 @@ func (c *comparePlan) planWide(p *plan, all display.Rect, over bool) {
 
 // beside lays out two stages that stand beside each other, or the one.
 func (c *comparePlan) beside(p *plan, all display.Rect, over bool) {
-	foot, stage := all.CutBottom(p.taller(nameRow, 36))
+	foot, stage := all.CutBottom(p.taller(nameRow, 44))
 	left, right := stage.CutLeft(stage.W / 2)
 	c.stages = [2]display.Rect{left, right}
 	if over {
 		c.stages = [2]display.Rect{stage, stage}
 	}
 	a, b := foot.CutLeft(foot.W / 2)
-	c.names = [2]display.Rect{{X: a.X + edge, Y: a.Y, W: a.W - 2*edge, H: a.H}, {X: b.X + edge, Y: b.Y, W: b.W - 2*edge, H: b.H}}
+	in := 2.0 * edge
+	if p.side {
+		in = edge
+	}
+	c.names = [2]display.Rect{{X: a.X + in, Y: a.Y, W: a.W - in - 2, H: a.H}, {X: b.X + in, Y: b.Y, W: b.W - in - 2, H: b.H}}
 }
 
 // actions takes the row, or for large text the two rows, of what can be done.

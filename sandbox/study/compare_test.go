@@ -40,6 +40,7 @@ func TestCompare(t *testing.T) {
 		{"half-moon", "half-moon", []string{words.English.Compare.Alike, four}},
 		{"half-moon", "bump-at-the-quay", []string{
 			"Name. A: C-cap of extension and four-petal antispin flower, strict sense. B: C-cap of extension and six-petal antispin flower, strict sense.",
+			"Prop turns to one of the arm. A: 1 the same way, 3 the other way. B: 1 the same way, 5 the other way.",
 			"Joins. A: All smooth. B: Two kinks.",
 			four,
 		}},
@@ -67,6 +68,7 @@ func TestCompare(t *testing.T) {
 			"CAP (broad). A: Yes: it closes; piece 1 is extension and piece 2 is a four-petal antispin flower. B: No: it is only one pattern, extension, and a CAP needs two.",
 			"CAP (strict). A: Yes: all pieces are slices of flowers, and the hand turns back after piece 1. B: No: it is no CAP in the broad sense.",
 			"C-cap. A: Yes: the hand goes to and fro on one arc of one circle. B: No: it is no CAP in the strict sense.",
+			"Prop turns to one of the arm. A: 1 the same way, 3 the other way. B: 1 the same way.",
 			"Joins. A: All smooth. B: Two stops.",
 			four,
 		}},
@@ -127,6 +129,57 @@ func TestCompareAll(t *testing.T) {
 					t.Errorf("%s and %s: %q is no whole line", all[i].ID, all[j].ID, said)
 				}
 			}
+		}
+	}
+}
+
+// TestSenses: where the broad and the strict sense of CAP disagree about one of
+// two patterns, what each makes of both is told, once. Strokes along a line are no
+// flowers, and the strict sense takes flowers only; that a triquetra-and-extension
+// S is a CAP in both senses is common practice.
+func TestSenses(t *testing.T) {
+	for _, test := range []struct {
+		left, right string
+		want        []words.Contrast
+	}{
+		{"half-moon", "two-bends", nil},
+		{"gangway", "two-bends", []words.Contrast{
+			{"CAP (broad)", "Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation.", "Yes: it closes; piece 1 is extension and piece 2 is a triquetra."},
+			{"CAP (strict)", "No: piece 2 is a stroke along a straight line, and this sense takes flowers only.", "Yes: all pieces are slices of flowers, and the hand turns back after piece 2."},
+		}},
+		{"two-bends", "gangway-and-bell", []words.Contrast{
+			{"CAP (broad)", "Yes: it closes; piece 1 is extension and piece 2 is a triquetra.", "Left hand. No: it is only one pattern, a pendulum, and a CAP needs two. Right hand. Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation."},
+			{"CAP (strict)", "Yes: all pieces are slices of flowers, and the hand turns back after piece 2.", "Left hand. No: it is no CAP in the broad sense. Right hand. No: piece 2 is a stroke along a straight line, and this sense takes flowers only."},
+		}},
+	} {
+		c := study.Compare(builtIn(t, test.left), builtIn(t, test.right))
+		for !c.Step(1 << 20) {
+		}
+		left, right := c.Facts()
+		if got := words.English.Senses(left, right); !slices.Equal(got, test.want) {
+			t.Errorf("%s and %s: %q, want %q", test.left, test.right, got, test.want)
+		}
+		if test.want == nil {
+			continue
+		}
+		for _, d := range words.English.Differences(left, right) {
+			if strings.HasPrefix(d.What, "CAP (") {
+				t.Errorf("%s and %s: %s is told twice", test.left, test.right, d.What)
+			}
+		}
+	}
+}
+
+// TestPropTurns: petals and prop turns to one of the arm, in-spin n − 1, antispin
+// 1 − n (common practice); a straight stroke is as much the one way as the other.
+func TestPropTurns(t *testing.T) {
+	for _, test := range []struct{ left, right, want string }{
+		{"four-buoys", "compass-card", "Prop turns to one of the arm. A: 5 the same way. B: 3 the other way."},
+		{"three-sails", "oar-stroke", "Prop turns to one of the arm. A: 2 the other way. B: Not counted: the hand goes straight or stays, or the prop swings."},
+		{"lamp-under-the-bridge", "half-moon", "Prop turns to one of the arm. A: Not counted: the hand goes straight or stays, or the prop swings. B: 1 the same way, 3 the other way."},
+	} {
+		if got := compared(builtIn(t, test.left), builtIn(t, test.right), 1<<20); !slices.Contains(got, test.want) {
+			t.Errorf("%s and %s:\n%s\nwant in it\n%s", test.left, test.right, strings.Join(got, "\n"), test.want)
 		}
 	}
 }

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"whorlbench/engine"
@@ -34,10 +35,13 @@ type Compare struct {
 	ABeat                 string // %s: a tempo
 	Rigid                 string
 	Together, NotTogether string // %s: beats, of one playhead
+	Turns                 string // what about: of the prop, to one of the arm
+	With, Against         string // %s: turns
+	Carried, NoTurns      string
 	Senses, SensesText    string // of CAP, where they disagree
 	EachHand              string // %s, %s: of the left and the right hand
 
-	Open, With, Intro   string    // the way in, and over the list to choose from
+	Open, Choose, Intro string    // the way in, and over the list to choose from
 	Sides               [2]string // the letters by which both are told apart
 	Lead                string    // %s, %s: titles
 	Pace                string    // %s: the tempo at which both are played
@@ -67,12 +71,17 @@ var englishCompare = Compare{
 	Rigid:       "A rigid prop, which has none.",
 	Together:    "Played to one beat, both are back at their start together after %s.",
 	NotTogether: "Played to one beat, they never come back to their start together.",
+	Turns:       "Prop turns to one of the arm",
+	With:        "%s the same way",
+	Against:     "%s the other way",
+	Carried:     "none",
+	NoTurns:     "Not counted: the hand goes straight or stays, or the prop swings.",
 	Senses:      "CAP, broad against strict",
 	SensesText:  "People use the word in two senses, and here they disagree. This is what each makes of both patterns.",
 	EachHand:    "Left hand. %s Right hand. %s",
 
 	Open:     "Compare…",
-	With:     "Compare with",
+	Choose:   "Compare with",
 	Intro:    "Choose a pattern to see beside the open one, both on one playhead. Nothing of your work changes.",
 	Sides:    [2]string{"A", "B"},
 	Lead:     "A is %s. B is %s.",
@@ -171,6 +180,7 @@ func (t *Table) handsDiffer(a, b *HandFacts, lone bool, differ func(what, l, r s
 			differ(of(as[i].Name), as[i].Because, bs[i].Because)
 		}
 	}
+	differ(of(w.Turns), t.turnsSaid(&a.Whole), t.turnsSaid(&b.Whole))
 	differ(of(w.Joins), t.joinsSaid(a.Seams), t.joinsSaid(b.Seams))
 	differ(of(w.Tether), t.tautSaid(a), t.tautSaid(b))
 }
@@ -234,6 +244,42 @@ func (t *Table) tautSaid(h *HandFacts) string {
 		return t.Compare.Rigid
 	}
 	return t.TautWindow(h.Window) + "."
+}
+
+// turnsSaid tells how often the prop turns while the arm does once, and which
+// way, most in-spin first whatever the order of the pieces. A straight stroke is
+// as much the one way as the other, and tells nothing.
+func (t *Table) turnsSaid(whole *naming.Whole) string {
+	w := &t.Compare
+	var ratios []frac.Frac
+	for _, p := range whole.Parts {
+		if f := p.Figure; f.HasRatio && f.Spin != naming.SpinLine {
+			ratios = append(ratios, f.Ratio)
+		}
+	}
+	if len(ratios) == 0 {
+		return w.NoTurns
+	}
+	slices.SortFunc(ratios, func(a, b frac.Frac) int { return b.Cmp(a) })
+	var parts []string
+	for i, n := range ratios {
+		if i > 0 && n.Equal(ratios[i-1]) {
+			continue
+		}
+		switch n.Sign() {
+		case 1:
+			parts = append(parts, fmt.Sprintf(w.With, Value(n)))
+		case -1:
+			parts = append(parts, fmt.Sprintf(w.Against, Value(n.Neg())))
+		default:
+			parts = append(parts, w.Carried)
+		}
+	}
+	text := capital(strings.Join(parts, w.And))
+	if whole.More {
+		text = fmt.Sprintf(t.Whole.More, text)
+	}
+	return text + "."
 }
 
 // joinsSaid counts joins by their verdict; how many smooth ones there are tells

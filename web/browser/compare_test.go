@@ -65,7 +65,7 @@ func (v *visit) differs(place string) string {
 // antispin flower side by side, sees both move on one playhead, reads in what they
 // differ, swaps them, lays one over the other and leaves; the bench is as it was.
 // Four petals in-spin are n − 1 with n = 5, antispin 1 − n with n = −3 (common
-// practice); the files' beats a round are 8 and 4.
+// practice).
 func TestCompare(t *testing.T) {
 	const buoys, compass = "Four buoys in a ring", "Compass on the harbour wall"
 	for _, s := range []screen{desk, phone} {
@@ -120,7 +120,7 @@ func TestCompare(t *testing.T) {
 				v.tap("What differs between the two")
 				v.wait(`document.getElementById("sheet").open`)
 			}
-			for _, want := range []string{"Name\nFour-petal in-spin flower.\nFour-petal antispin flower.", "Closing\n"} {
+			for _, want := range []string{"Name\nFour-petal in-spin flower.\nFour-petal antispin flower.", "Prop turns to one of the arm\n5 the same way.\n3 the other way.", "Closing\n"} {
 				if got := v.differs(place); !strings.Contains(got, want) {
 					t.Errorf("what differs reads\n%s\nwant %q in it", got, want)
 				}
