@@ -32,11 +32,13 @@ func planCompare(f Frame, over bool) (p plan, c comparePlan) {
 	p = plan{text: min(max(f.Text, 1), mostText), stageOnly: true}
 	all, desk := p.room(f)
 	p.desk = desk
+	c.rows = 1
 	switch {
 	case f.H < sideHeight && f.W > f.H:
+		p.text = min(p.text, foldActions) // no height to give
 		c.planSide(&p, all, over)
 	case all.W < all.H:
-		c.planUpright(&p, all, over)
+		c.planUpright(&p, all, over, !f.Beside)
 	default:
 		c.planWide(&p, all, over)
 	}
@@ -62,14 +64,19 @@ func around(a, b display.Rect) display.Rect {
 	return display.Rect{X: x, Y: y, W: max(a.X+a.W, b.X+b.W) - x, H: max(a.Y+a.H, b.Y+b.H) - y}
 }
 
-// planUpright has one stage above the other, and what is touched at the foot.
-func (c *comparePlan) planUpright(p *plan, all display.Rect, over bool) {
+// planUpright has one stage above the other, and what is touched at the foot, where
+// all four buttons take two rows of large text.
+func (c *comparePlan) planUpright(p *plan, all display.Rect, over, four bool) {
 	body := display.Rect{X: all.X + edge, Y: all.Y, W: all.W - 2*edge, H: all.H - edge}
-	c.actions(p, &body)
+	high := p.taller(theme.Finger, 16)
+	if four && p.text > foldActions {
+		c.rows, high = 2, 2*high+actionGap
+	}
+	c.acts = row(&body, high)
 	c.play = row(&body, p.taller(theme.Finger, 16))
 	c.play, c.ruler = c.play.CutLeft(transportRow)
 	_, c.ruler = c.ruler.CutLeft(edge)
-	high := p.taller(nameRow, 44)
+	high = p.taller(nameRow, 44)
 	stage := func(r display.Rect) display.Rect { return display.Rect{X: all.X, Y: r.Y, W: all.W, H: r.H} }
 	if over {
 		c.names[1], body = body.CutBottom(high)
@@ -101,10 +108,9 @@ func (c *comparePlan) planSide(p *plan, all display.Rect, over bool) {
 func (c *comparePlan) planWide(p *plan, all display.Rect, over bool) {
 	body := display.Rect{X: all.X + 2*edge, Y: all.Y, W: all.W - 4*edge, H: all.H - edge}
 	if body.W < aloneFrom*p.text {
-		c.actions(p, &body)
+		c.acts = row(&body, p.taller(theme.Finger, 16))
 		c.play = row(&body, p.taller(theme.Finger, 16))
 	} else {
-		c.rows = 1
 		c.play = row(&body, p.taller(actionRow, 8))
 		c.acts, c.play = c.play.CutRight(actsRow * p.text)
 		_, c.play = c.play.CutRight(2 * edge)
@@ -128,16 +134,6 @@ func (c *comparePlan) beside(p *plan, all display.Rect, over bool) {
 		in = edge
 	}
 	c.names = [2]display.Rect{{X: a.X + in, Y: a.Y, W: a.W - in - 2, H: a.H}, {X: b.X + in, Y: b.Y, W: b.W - in - 2, H: b.H}}
-}
-
-// actions takes the row, or for large text the two rows, of what can be done.
-func (c *comparePlan) actions(p *plan, body *display.Rect) {
-	c.rows = 1
-	high := p.taller(theme.Finger, 16)
-	if p.text > foldActions {
-		c.rows, high = 2, 2*high+actionGap
-	}
-	c.acts = row(body, high)
 }
 
 // spread lays out what can be done with both, in one row or two.

@@ -12,7 +12,7 @@ import (
 // with hand, tether and head at a beat, all in dashes and outlines.
 func (st *Stage) DrawGhost(l *display.List, t *engine.Track, beat float64) {
 	ink, v := st.Theme.Focus, st.View
-	st.dashed(l, t, beat)
+	st.dashed(l, t, beat, 2.5)
 	at := t.At(beat)
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
 	l.Segment(hand, head, 1.5, ink)
@@ -21,10 +21,10 @@ func (st *Stage) DrawGhost(l *display.List, t *engine.Track, beat float64) {
 }
 
 // dashed draws a head's way over the round that a beat is in.
-func (st *Stage) dashed(l *display.List, t *engine.Track, beat float64) {
+func (st *Stage) dashed(l *display.List, t *engine.Track, beat, width float64) {
 	round, _, _ := t.Locate(beat)
 	start := float64(round) * t.Beats
-	d := dashes{list: l, width: 2.5, ink: st.Theme.Focus}
+	d := dashes{list: l, width: width, ink: st.Theme.Focus}
 	Trail(t, start, start+t.Beats, func(p engine.Point, _ int, _ float64, broken bool) {
 		d.to(st.View.ToScreen(p.Head), broken)
 	})
@@ -34,7 +34,7 @@ func (st *Stage) dashed(l *display.List, t *engine.Track, beat float64) {
 // stage's own, in dashes.
 func (st *Stage) DrawOverStill(l *display.List, s *session.Session) {
 	for _, t := range seen(s) {
-		st.dashed(l, t, s.Beat())
+		st.dashed(l, t, s.Beat(), 2)
 	}
 }
 
@@ -45,7 +45,7 @@ func (st *Stage) DrawOverMoving(l *display.List, s *session.Session) {
 	for _, t := range seen(s) {
 		ink, at := st.Theme.Focus, t.At(s.Beat())
 		hand, head := st.View.ToScreen(at.Hand), st.View.ToScreen(at.Head)
-		d := dashes{list: l, width: 2, ink: ink}
+		d := dashes{list: l, width: 1.75, ink: ink}
 		d.to(hand, true)
 		d.to(head, false)
 		full := t.Lane.Side == engine.Right

@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 )
 
@@ -198,4 +200,51 @@ func TestCompareTakes(t *testing.T) {
 	v.keys(kb.Escape, 0)
 	v.wait(`whorlbenchProgram.compared() === null`)
 	v.clean()
+}
+
+// TestCompareStates: a comparison of two hands with one, on all four screens, by day
+// and by night, over each other, with what differs to be read, and in large text:
+// nothing is reported, axe-core finds nothing serious, and what stands beside the
+// stages covers none of them.
+func TestCompareStates(t *testing.T) {
+	axe := module(t, "axe-core/axe.min.js")
+	for _, s := range []screen{phone, phoneSide, desk, projector} {
+		t.Run(s.name, func(t *testing.T) {
+			v := newVisit(t, s)
+			for _, text := range []int64{16, 32} {
+				_, err := chromedp.Call(v.ctx, page.SetFontSizes, page.SetFontSizesParams{FontSizes: &page.FontSizes{Standard: text, Fixed: text}})
+				must(t, err)
+				v.load()
+				v.pick("pier-end")
+				v.pause()
+				name := fmt.Sprintf("compare-states-%d", text)
+				eval[bool](v, `(whorlbenchProgram.compare("library", "gangway"), true)`)
+				v.wait(`whorlbenchProgram.compared()?.known`)
+				v.drawing(func() { eval[bool](v, `(whorlbenchProgram.act("playhead", "set", 1.5), true)`) })
+				v.shot(name + "-beside")
+				v.judge(axe, "compared")
+				v.drawing(func() {
+					eval[bool](v, `(document.getElementById("theme").value = "night", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
+				})
+				v.drawing(func() { v.tap("Lay one over the other") })
+				v.shot(name + "-over-night")
+				v.judge(axe, "laid over each other, night")
+				if wide := eval[float64](v, `document.getElementById("differs").offsetWidth`); wide > 0 {
+					if right := eval[float64](v, `Math.max(...[...document.querySelectorAll("#bench [data-id]")].map((e) => e.getBoundingClientRect().right))`); right > float64(s.width)-wide {
+						t.Errorf("a control reaches to %v, under what differs, which is %v wide", right, wide)
+					}
+				} else {
+					v.tap("What differs between the two")
+					v.wait(`document.getElementById("sheet").open`)
+					v.shot(name + "-differs")
+					v.judge(axe, "what differs")
+					v.shut("sheet")
+				}
+				eval[bool](v, `(document.getElementById("theme").value = "day", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
+				v.tap("Leave the comparison")
+				v.wait(`whorlbenchProgram.compared() === null`)
+			}
+			v.clean()
+		})
+	}
 }
