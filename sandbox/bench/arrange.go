@@ -257,7 +257,7 @@ func (b *Bench) arrangeStrip() {
 // playheadReads says where the playhead stands.
 func (b *Bench) playheadReads() string {
 	if b.compare != nil {
-		return b.compare.reads(b.Words)
+		return b.compareReads()
 	}
 	s := b.Session
 	return fmt.Sprintf(b.Words.Bench.BeatOf, words.Value(frac.Near(s.RoundBeat(), 0.005, 1000)), words.Value(frac.Near(s.Round(), 1e-9, 1_000_000)))

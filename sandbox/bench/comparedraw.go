@@ -24,7 +24,7 @@ func (b *Bench) arrangeCompare() {
 	b.add(widget.Control{ID: idStepOn, Label: v.StepOn, Icon: widget.IconStepOn, Rect: r[2], Keys: "."})
 	b.add(widget.Control{ID: idSpeed, Label: k.Speed.Label, Caption: k.Speed.Short, Text: speedText(c.speed), Rect: r[3], Keys: "S"})
 	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: at.ruler,
-		Value: c.along(), Max: c.shown, Step: 1.0 / engine.CutGrid, Text: c.reads(b.Words)}
+		Value: c.along(), Max: c.shown, Step: 1.0 / engine.CutGrid, Text: b.compareReads()}
 	_, ruler.Track = at.ruler.CutLeft(12)
 	_, ruler.Track = ruler.Track.CutRight(12)
 	const mostMarks = 2000
@@ -49,9 +49,12 @@ func (b *Bench) arrangeCompare() {
 	b.add(widget.Control{ID: idUnpair, Label: w.Leave, Icon: widget.IconDelete, Rect: at.leave, Keys: "Escape"})
 }
 
-// reads says where the playhead of both stands.
-func (c *comparing) reads(w *words.Table) string {
-	return fmt.Sprintf(w.Bench.BeatOf, words.Value(frac.Near(c.along(), 0.005, 1000)), words.Value(frac.Near(c.shown, 1e-9, 1_000_000)))
+// compareReads says where the playhead of both stands, and what each hand does
+// there.
+func (b *Bench) compareReads() string {
+	c := b.compare
+	at := fmt.Sprintf(b.Words.Bench.BeatOf, words.Value(frac.Near(c.along(), 0.005, 1000)), words.Value(frac.Near(c.shown, 1e-9, 1_000_000)))
+	return fmt.Sprintf(b.Words.Compare.Reads, at, b.doing(0), b.doing(1))
 }
 
 // compareLook returns how one side is drawn: both at one scale, and each with
@@ -176,7 +179,7 @@ func (b *Bench) drawTitle(l *display.List, side int) {
 // drawNow writes what each hand of a side does at the playhead.
 func (b *Bench) drawNow(l *display.List, side int) {
 	_, at, room := b.titleAt(side)
-	text := strings.Join(b.doings(b.compare.sides[side]), " · ")
+	text := b.doing(side)
 	size := theme.TextBody * b.plan.text
 	for size > theme.TextSmall && b.faces.Width(text, size, false) > room {
 		size -= 0.5
@@ -184,6 +187,9 @@ func (b *Bench) drawNow(l *display.List, side int) {
 	at.Y += 20 * b.plan.text
 	l.Text(at, size, false, b.theme.Muted, b.faces.Fit(text, size, false, room))
 }
+
+// doing says in one line what a side's hands do at the playhead.
+func (b *Bench) doing(side int) string { return strings.Join(b.doings(b.compare.sides[side]), " · ") }
 
 // doings says what each hand that is shown does at the playhead.
 func (b *Bench) doings(s *session.Session) []string {

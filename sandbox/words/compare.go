@@ -49,6 +49,7 @@ type Compare struct {
 	Over, Swap, Differs Named
 	Take                Named  // the label %s: a title; the caption %s: a side's letter
 	Leave, Playhead     string // labels
+	Reads               string // %s: a beat, %s, %s: what the hands of A and of B do
 	NoZIP               string
 }
 
@@ -93,6 +94,7 @@ var englishCompare = Compare{
 	Take:     Named{"Open %s on the bench", "Open %s"},
 	Leave:    "Leave the comparison",
 	Playhead: "Playhead of both",
+	Reads:    "%s. A: %s. B: %s.",
 	NoZIP:    "A ZIP file holds many patterns. Open it first, then compare with one of them.",
 }
 

@@ -111,7 +111,7 @@ func TestCompare(t *testing.T) {
 			if c := v.compared(); c.Beats[0] != 0.25 || c.Beats[1] != 0.25 {
 				t.Errorf("Home and → lead to %v, want a quarter beat for both", c.Beats)
 			}
-			if got, want := v.value("Playhead of both"), "beat 0.25 of 8"; got != want {
+			if got, want := v.value("Playhead of both"), "beat 0.25 of 8. A: 4-petal in-spin. B: 4-petal antispin."; got != want {
 				t.Errorf("the playhead reads %q, want %q", got, want)
 			}
 
