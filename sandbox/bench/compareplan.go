@@ -129,11 +129,11 @@ func (c *comparePlan) beside(p *plan, all display.Rect, over bool) {
 		c.stages = [2]display.Rect{stage, stage}
 	}
 	a, b := foot.CutLeft(foot.W / 2)
-	in := 2.0 * edge
+	in, out := 2.0*edge, 1.0*edge
 	if p.side {
-		in = edge
+		in, out = edge, 2
 	}
-	c.names = [2]display.Rect{{X: a.X + in, Y: a.Y, W: a.W - in - 2, H: a.H}, {X: b.X + in, Y: b.Y, W: b.W - in - 2, H: b.H}}
+	c.names = [2]display.Rect{{X: a.X + in, Y: a.Y, W: a.W - in - out, H: a.H}, {X: b.X + in, Y: b.Y, W: b.W - in - out, H: b.H}}
 }
 
 // spread lays out what can be done with both, in one row or two.
