@@ -144,12 +144,12 @@ func TestSenses(t *testing.T) {
 	}{
 		{"half-moon", "two-bends", nil},
 		{"gangway", "two-bends", []words.Contrast{
-			{"CAP (broad)", "Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation.", "Yes: it closes; piece 1 is extension and piece 2 is a triquetra."},
-			{"CAP (strict)", "No: piece 2 is a stroke along a straight line, and this sense takes flowers only.", "Yes: all pieces are slices of flowers, and the hand turns back after piece 2."},
+			{What: "CAP (broad)", Left: "Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation.", Right: "Yes: it closes; piece 1 is extension and piece 2 is a triquetra."},
+			{What: "CAP (strict)", Left: "No: piece 2 is a stroke along a straight line, and this sense takes flowers only.", Right: "Yes: all pieces are slices of flowers, and the hand turns back after piece 2."},
 		}},
 		{"two-bends", "gangway-and-bell", []words.Contrast{
-			{"CAP (broad)", "Yes: it closes; piece 1 is extension and piece 2 is a triquetra.", "Left hand. No: it is only one pattern, a pendulum, and a CAP needs two. Right hand. Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation."},
-			{"CAP (strict)", "Yes: all pieces are slices of flowers, and the hand turns back after piece 2.", "Left hand. No: it is no CAP in the broad sense. Right hand. No: piece 2 is a stroke along a straight line, and this sense takes flowers only."},
+			{What: "CAP (broad)", Left: "Yes: it closes; piece 1 is extension and piece 2 is a triquetra.", Right: "Left hand. No: it is only one pattern, a pendulum, and a CAP needs two. Right hand. Yes: it closes; piece 1 is a four-petal antispin flower and piece 2 is linear isolation."},
+			{What: "CAP (strict)", Left: "Yes: all pieces are slices of flowers, and the hand turns back after piece 2.", Right: "Left hand. No: it is no CAP in the broad sense. Right hand. No: piece 2 is a stroke along a straight line, and this sense takes flowers only."},
 		}},
 	} {
 		c := study.Compare(builtIn(t, test.left), builtIn(t, test.right))
