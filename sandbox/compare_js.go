@@ -3,6 +3,8 @@
 package main
 
 import (
+	"encoding/json"
+	"fmt"
 	"syscall/js"
 
 	"whorlbench/engine"
@@ -58,15 +60,15 @@ func (a *app) takeCompared() {
 	}
 }
 
-// compared() tells what is compared: titles, beats, and how it is shown; null if
-// nothing is.
+// compared() tells what is compared as JSON, bench.Compared; null if nothing is.
 func (a *app) compared([]js.Value) any {
 	c, ok := a.bench.Compared()
 	if !ok {
 		return nil
 	}
-	return map[string]any{
-		"titles": []any{c.Titles[0], c.Titles[1]}, "beats": []any{c.Beats[0], c.Beats[1]},
-		"over": c.Over, "playing": c.Playing, "known": c.Known,
+	data, err := json.Marshal(c)
+	if err != nil { // its numbers are finite
+		panic(fmt.Sprintf("compared: %v", err))
 	}
+	return string(data)
 }

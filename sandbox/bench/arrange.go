@@ -237,21 +237,23 @@ const (
 func pieceID(lane, i int) string { return fmt.Sprintf("piece-%d-%d", lane, i) }
 
 func (b *Bench) arrangeStrip() {
-	w, s := &b.Words.Bench, b.Session
-	round := s.Round()
-	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: b.plan.ruler,
-		Value: s.RoundBeat(), Max: round, Step: 1.0 / engine.CutGrid, Text: b.playheadReads()}
-	ruler.Track = b.stripTrack(b.plan.ruler)
-	_, ruler.Rect = b.plan.ruler.CutLeft(laneTag)
-	const mostMarks = 2000
-	for beat := 0.0; beat <= round && len(ruler.Marks) < mostMarks; beat++ {
-		ruler.Marks = append(ruler.Marks, beat)
-	}
 	b.arrangeHands()
-	b.add(ruler)
-	for i, t := range s.Tracks() {
+	_, r := b.plan.ruler.CutLeft(laneTag)
+	b.addRuler(b.Words.Bench.Playhead, b.Session.Round(), r, b.stripTrack(b.plan.ruler))
+	for i, t := range b.Session.Tracks() {
 		b.arrangeLane(i, t)
 	}
+}
+
+// addRuler adds the playhead's ruler, of so many beats, with a mark at each.
+func (b *Bench) addRuler(label string, beats float64, r, track display.Rect) {
+	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: label, Rect: r, Track: track,
+		Value: b.Value(idPlayhead), Max: beats, Step: 1.0 / engine.CutGrid, Text: b.playheadReads()}
+	const mostMarks = 2000
+	for beat := 0.0; beat <= beats && len(ruler.Marks) < mostMarks; beat++ {
+		ruler.Marks = append(ruler.Marks, beat)
+	}
+	b.add(ruler)
 }
 
 // playheadReads says where the playhead stands.

@@ -113,11 +113,11 @@ func (c *comparing) advance(seconds float64) {
 
 // Compared is what the page is told of a comparison.
 type Compared struct {
-	Titles  [2]string
-	Beats   [2]float64
-	Over    bool
-	Playing bool
-	Known   bool // what differs has been worked out
+	Titles  [2]string  `json:"titles"`
+	Beats   [2]float64 `json:"beats"`
+	Over    bool       `json:"over"`
+	Playing bool       `json:"playing"`
+	Known   bool       `json:"known"` // what differs has been worked out
 }
 
 // Compared returns what is compared now; ok is false if nothing is.

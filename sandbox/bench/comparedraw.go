@@ -19,34 +19,36 @@ func (b *Bench) arrangeCompare() {
 	c, at := b.compare, &b.beside
 	w, v, k := &b.Words.Compare, &b.Words.View, &b.Words.Bench
 	r := spread(at.play, actionGap, 44, 58, 44, 54)
-	b.add(widget.Control{ID: idStepBack, Label: v.StepBack, Icon: widget.IconStepBack, Rect: r[0], Keys: ","})
+	b.button(idStepBack, words.Named{Label: v.StepBack}, ",", r[0]).Icon = widget.IconStepBack
 	b.addPlay(r[1])
-	b.add(widget.Control{ID: idStepOn, Label: v.StepOn, Icon: widget.IconStepOn, Rect: r[2], Keys: "."})
-	b.add(widget.Control{ID: idSpeed, Label: k.Speed.Label, Caption: k.Speed.Short, Text: speedText(c.speed), Rect: r[3], Keys: "S"})
-	ruler := widget.Control{ID: idPlayhead, Kind: widget.Ruler, Label: w.Playhead, Rect: at.ruler,
-		Value: c.along(), Max: c.shown, Step: 1.0 / engine.CutGrid, Text: b.compareReads()}
-	_, ruler.Track = at.ruler.CutLeft(12)
-	_, ruler.Track = ruler.Track.CutRight(12)
-	const mostMarks = 2000
-	for beat := 0.0; beat <= c.shown && len(ruler.Marks) < mostMarks; beat++ {
-		ruler.Marks = append(ruler.Marks, beat)
-	}
-	b.add(ruler)
-	buttons := []widget.Control{
-		{ID: idOver, Kind: widget.Toggle, Label: w.Over.Label, Caption: w.Over.Short, On: c.over, Keys: "O"},
-		{ID: idSwap, Label: w.Swap.Label, Caption: w.Swap.Short, Keys: "X"},
-		{ID: idTakeIn, Label: fmt.Sprintf(w.Take.Label, c.sides[c.other].Pattern().Title), Caption: fmt.Sprintf(w.Take.Short, w.Sides[c.other])},
-	}
+	b.button(idStepOn, words.Named{Label: v.StepOn}, ".", r[2]).Icon = widget.IconStepOn
+	b.button(idSpeed, k.Speed, "S", r[3]).Text = speedText(c.speed)
+	_, track := at.ruler.CutLeft(12)
+	_, track = track.CutRight(12)
+	b.addRuler(w.Playhead, c.shown, at.ruler, track)
 	shares := []float64{80, 62, 76}
 	if !b.frame.Beside { // where the page has what differs beside the stages, it is there to be read
-		buttons = append(buttons, widget.Control{ID: idDiffers, Label: w.Differs.Label, Caption: w.Differs.Short, Keys: "D"})
 		shares = append(shares, 108)
 	}
-	for i, r := range at.spread(shares...) {
-		buttons[i].Rect = r
-		b.add(buttons[i])
+	r = at.spread(shares...)
+	over := b.button(idOver, w.Over, "O", r[0])
+	over.Kind, over.On = widget.Toggle, c.over
+	b.button(idSwap, w.Swap, "X", r[1])
+	take := words.Named{Label: fmt.Sprintf(w.Take.Label, c.sides[c.other].Pattern().Title), Short: fmt.Sprintf(w.Take.Short, w.Sides[c.other])}
+	b.button(idTakeIn, take, "", r[2])
+	if len(r) > 3 {
+		b.button(idDiffers, w.Differs, "D", r[3])
 	}
-	b.add(widget.Control{ID: idUnpair, Label: w.Leave, Icon: widget.IconDelete, Rect: at.leave, Keys: "Escape"})
+	b.button(idUnpair, words.Named{Label: w.Leave}, "Escape", at.leave).Icon = widget.IconDelete
+}
+
+// button adds a button and returns it, good until the next is added. As with what
+// is drawn, it is called and not copied.
+//
+//go:noinline
+func (b *Bench) button(id string, name words.Named, keys string, r display.Rect) *widget.Control {
+	b.add(widget.Control{ID: id, Label: name.Label, Caption: name.Short, Keys: keys, Rect: r})
+	return &b.controls[len(b.controls)-1]
 }
 
 // compareReads says where the playhead of both stands, and what each hand does

@@ -2,7 +2,6 @@ package words
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"whorlbench/engine"
@@ -253,16 +252,20 @@ func (t *Table) tautSaid(h *HandFacts) string {
 // as much the one way as the other, and tells nothing.
 func (t *Table) turnsSaid(whole *naming.Whole) string {
 	w := &t.Compare
-	var ratios []frac.Frac
+	var ratios []frac.Frac // the greatest first
 	for _, p := range whole.Parts {
-		if f := p.Figure; f.HasRatio && f.Spin != naming.SpinLine {
-			ratios = append(ratios, f.Ratio)
+		f := p.Figure
+		if !f.HasRatio || f.Spin == naming.SpinLine {
+			continue
+		}
+		ratios = append(ratios, f.Ratio)
+		for i := len(ratios) - 1; i > 0 && ratios[i-1].Less(ratios[i]); i-- {
+			ratios[i-1], ratios[i] = ratios[i], ratios[i-1]
 		}
 	}
 	if len(ratios) == 0 {
 		return w.NoTurns
 	}
-	slices.SortFunc(ratios, func(a, b frac.Frac) int { return b.Cmp(a) })
 	var parts []string
 	for i, n := range ratios {
 		if i > 0 && n.Equal(ratios[i-1]) {

@@ -5,27 +5,23 @@ package browser
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
+
+	"whorlbench/sandbox/bench"
 )
 
-// comparison is what the program tells of two patterns that are compared.
-type comparison struct {
-	Titles  []string
-	Beats   []float64
-	Over    bool
-	Playing bool
-	Known   bool
-}
+// compared is what the program tells of two patterns that are compared, as an
+// expression of JavaScript: null if nothing is.
+const compared = `JSON.parse(whorlbenchProgram.compared())`
 
-func (v *visit) compared() (c comparison) {
+func (v *visit) compared() bench.Compared {
 	v.t.Helper()
-	return eval[comparison](v, `(({ titles, beats, over, playing, known }) => ({ Titles: titles, Beats: beats, Over: over, Playing: playing, Known: known }))(whorlbenchProgram.compared())`)
+	return eval[bench.Compared](v, compared)
 }
 
 // benchState is what a comparison must leave as it is.
@@ -89,16 +85,16 @@ func TestCompare(t *testing.T) {
 			v.wait(`document.getElementById("patterns-head").textContent === "Compare with"`)
 			v.shot("compare-0-list")
 			v.choosePattern(compass)
-			if c := v.compared(); !slices.Equal(c.Titles, []string{buoys, compass}) || c.Playing {
+			if c := v.compared(); c.Titles != [2]string{buoys, compass} || c.Playing {
 				t.Fatalf("compared are %+v, want %s on the left, standing still as the bench did", c, buoys)
 			}
 
 			// One playhead, played and stepped, by hand and by key.
 			v.drawing(func() { v.tap("Play") })
-			v.wait(`whorlbenchProgram.compared().beats[0] > 0.5`)
+			v.wait(compared + `.beats[0] > 0.5`)
 			v.shot("compare-1-playing")
 			v.tap("Pause")
-			if c := v.compared(); c.Playing || len(c.Beats) != 2 || c.Beats[0] != c.Beats[1] {
+			if c := v.compared(); c.Playing || c.Beats[0] != c.Beats[1] {
 				t.Errorf("after Pause: %+v, want both at one beat, still", c)
 			}
 			whole := math.Floor(v.compared().Beats[0])
@@ -134,7 +130,7 @@ func TestCompare(t *testing.T) {
 
 			// The other side, over each other.
 			v.drawing(func() { v.tap("Swap the sides") })
-			if c := v.compared(); !slices.Equal(c.Titles, []string{compass, buoys}) || c.Beats[0] != 0.25 {
+			if c := v.compared(); c.Titles != [2]string{compass, buoys} || c.Beats[0] != 0.25 {
 				t.Errorf("after Swap: %+v, want %s on the left, at the same beat", c, compass)
 			}
 			v.drawing(func() { v.tap("Lay one over the other") })
@@ -143,7 +139,7 @@ func TestCompare(t *testing.T) {
 			}
 			v.shot("compare-3-over")
 			v.tap("Leave the comparison")
-			v.wait(`whorlbenchProgram.compared() === null && !!` + twin("button", "Cut at the playhead"))
+			v.wait(compared + ` === null && !!` + twin("button", "Cut at the playhead"))
 			if after := v.benchState(); fmt.Sprint(after) != fmt.Sprint(before) {
 				t.Errorf("the bench is\n%+v\nwant it as before:\n%+v", after, before)
 			}
@@ -161,7 +157,7 @@ func TestCompareTakes(t *testing.T) {
 	v.keys("d", 0)
 	v.choosePattern("Three sails at the quay")
 	v.tap("Open Three sails at the quay on the bench")
-	v.wait(`whorlbenchProgram.compared() === null && whorlbenchProgram.about().title === "Three sails at the quay"`)
+	v.wait(compared + ` === null && whorlbenchProgram.about().title === "Three sails at the quay"`)
 	sails := v.pattern()
 	v.tap("Undo")
 	if got := v.pattern(); got != first {
@@ -172,12 +168,12 @@ func TestCompareTakes(t *testing.T) {
 	v.keys("d", 0)
 	v.wait(`document.getElementById("patterns").open`)
 	eval[bool](v, `(document.querySelector("#own-list button").click(), true)`)
-	v.wait(`whorlbenchProgram.compared()?.known`)
+	v.wait(compared + `?.known`)
 	if c := v.compared(); c.Titles[0] != c.Titles[1] {
 		t.Errorf("one's own is compared with itself as %q", c.Titles)
 	}
 	v.keys(kb.Escape, 0)
-	v.wait(`whorlbenchProgram.compared() === null`)
+	v.wait(compared + ` === null`)
 
 	v.keys("d", 0)
 	v.wait(`document.getElementById("patterns").open`)
@@ -196,9 +192,9 @@ func TestCompareTakes(t *testing.T) {
 			v.wait(`document.getElementById("patterns").open`)
 		}
 	}
-	v.wait(`whorlbenchProgram.compared()?.titles[1] === "Three sails at the quay"`)
+	v.wait(compared + `?.titles[1] === "Three sails at the quay"`)
 	v.keys(kb.Escape, 0)
-	v.wait(`whorlbenchProgram.compared() === null`)
+	v.wait(compared + ` === null`)
 	v.clean()
 }
 
@@ -219,7 +215,7 @@ func TestCompareStates(t *testing.T) {
 				v.pause()
 				name := fmt.Sprintf("compare-states-%d", text)
 				eval[bool](v, `(whorlbenchProgram.compare("library", "gangway"), true)`)
-				v.wait(`whorlbenchProgram.compared()?.known`)
+				v.wait(compared + `?.known`)
 				v.drawing(func() { eval[bool](v, `(whorlbenchProgram.act("playhead", "set", 1.5), true)`) })
 				v.shot(name + "-beside")
 				v.judge(axe, "compared")
@@ -242,7 +238,7 @@ func TestCompareStates(t *testing.T) {
 				}
 				eval[bool](v, `(document.getElementById("theme").value = "day", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
 				v.tap("Leave the comparison")
-				v.wait(`whorlbenchProgram.compared() === null`)
+				v.wait(compared + ` === null`)
 			}
 			v.clean()
 		})
