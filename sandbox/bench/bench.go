@@ -103,6 +103,9 @@ type Bench struct {
 	following followed
 	ways      []proposal      // that the sheet opened last offers
 	several   *session.Select // from which the next tap on a piece selects
+	running   runningOrder
+	point     point
+	blank     bool // the big view is dark
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -115,8 +118,8 @@ type Frame struct {
 	// StageOnly leaves everything out but the stage, to be looked at within another
 	// page.
 	StageOnly bool
-	// Line adds to that one line of words that can be read from the last row, and
-	// a way back.
+	// Line adds to that words that can be read from the last row, controls, and a
+	// way back.
 	Line bool
 }
 
@@ -157,8 +160,14 @@ func firstSlots() []string { return []string{idArm, idProp, idLength, idRadius} 
 // SetTheme chooses the palette.
 func (b *Bench) SetTheme(t *theme.Theme) { b.theme = t }
 
-// SetFrame says how much room there is.
-func (b *Bench) SetFrame(f Frame) { b.frame = f }
+// SetFrame says how much room there is. Out of the big view, what it has shown
+// gives way to what is open.
+func (b *Bench) SetFrame(f Frame) {
+	if b.frame.Line && !f.Line {
+		b.leaveBig()
+	}
+	b.frame = f
+}
 
 // SetFocus says which control's twin has the keyboard, empty for none.
 func (b *Bench) SetFocus(id string) { b.focus = id }

@@ -2,8 +2,11 @@ package bench
 
 import (
 	"fmt"
-	"strings"
+	"image/color"
+	"math"
+	"slices"
 
+	"whorlbench/engine"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/grip"
 	"whorlbench/sandbox/session"
@@ -11,24 +14,138 @@ import (
 	"whorlbench/sandbox/widget"
 )
 
-// idSmall leads back from the big view.
-const idSmall = "small"
+// Names of the big view's own controls; the page's keys know them, too.
+const (
+	idSmall    = "small" // one step back: from the dark, from pointing, from the big view
+	idPoint    = "point"
+	idPrevious = "previous"
+	idAfter    = "next"
+	idBlank    = "blank"
+	idSlower   = "slower"
+	idFaster   = "faster"
+	idSteps    = "steps"
+)
 
 // arrangeStageOnly declares the one control of a stage that stands alone, in
-// its lower right corner.
+// its lower right corner, or the two rows of a big view.
 func (b *Bench) arrangeStageOnly() {
 	const inset = 4
-	st := b.plan.stage
-	if b.plan.line.H > 0 {
-		b.add(widget.Control{ID: idSmall, Label: b.Words.View.LeaveBig, Icon: widget.IconDelete, Keys: "Escape",
-			Rect: display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + inset, W: theme.Finger, H: theme.Finger}})
+	st, s := b.plan.stage, b.Session
+	if !b.plan.big {
+		b.addPlay(display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + st.H - theme.Finger - inset, W: theme.Finger, H: theme.Finger})
+		return
 	}
-	b.addPlay(display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + st.H - theme.Finger - inset, W: theme.Finger, H: theme.Finger})
+	w, v := &b.Words.Bench, &b.Words.View
+	if b.blank {
+		b.add(widget.Control{ID: idBlank, Label: v.Unblank, Bare: true, Keys: "B", Rect: display.Rect{W: b.frame.W / b.plan.zoom, H: b.frame.H / b.plan.zoom}})
+		return
+	}
+	upper, lower := b.plan.keys.CutTop(bigKeyRow)
+	_, lower = lower.CutTop(rowGap)
+	r := spread(upper, rowGap, 1, 1, 1, 1)
+	back, on := v.StepBack, v.StepOn
+	if b.point.on {
+		back, on = v.PieceBack, v.PieceOn
+	}
+	b.add(widget.Control{ID: idStepBack, Label: back, Icon: widget.IconStepBack, Rect: r[0], Keys: "ArrowLeft"})
+	b.addPlay(r[1])
+	b.add(widget.Control{ID: idStepOn, Label: on, Icon: widget.IconStepOn, Rect: r[2], Keys: "ArrowRight"})
+	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[3], Keys: "S"})
+	last := []widget.Control{
+		{ID: idPoint, Kind: widget.Toggle, Label: v.Point.Label, Caption: v.Point.Short, Icon: widget.IconPoint, On: b.point.on, Keys: "H"},
+		{ID: idSmall, Label: v.LeaveBig, Caption: v.Leave, Icon: widget.IconDelete, Keys: "Escape"},
+	}
+	if b.point.on {
+		last[1].Label, last[1].Caption = v.LeavePoint.Label, v.LeavePoint.Short
+	}
+	if o := &b.running; b.inOrder() {
+		last = slices.Insert(last, 0,
+			widget.Control{ID: idPrevious, Label: v.Previous.Label, Caption: v.Previous.Short, Icon: widget.IconPrevious, Disabled: o.at == 0, Keys: "PageUp"},
+			widget.Control{ID: idAfter, Label: v.Next.Label, Caption: v.Next.Short, Icon: widget.IconNext, Disabled: o.at == len(o.patterns)-1, Keys: "PageDown"})
+	}
+	for i, place := range spread(lower, rowGap, slices.Repeat([]float64{1}, len(last))...) {
+		last[i].Rect = place
+		b.add(last[i])
+	}
 }
 
-// drawStageOnly draws the pattern and that control, and no words.
+// pressBig carries out what the big view alone has, or has otherwise than the
+// bench; ok is false if the bench does it. In the dark, any press brings the light
+// back and no more.
+func (b *Bench) pressBig(id string) (ok bool) {
+	s := b.Session
+	if b.blank {
+		b.blank = false
+		return true
+	}
+	switch id {
+	case idBlank:
+		b.blank = true
+		b.host.Announce(b.Words.View.Blank)
+	case idPoint:
+		if b.point.on {
+			b.endPoint()
+		} else {
+			b.beginPoint()
+		}
+	case idSmall:
+		if b.point.on {
+			b.endPoint()
+		} else {
+			b.host.LeaveBig()
+		}
+	case idPrevious, idAfter:
+		by := 1
+		if id == idPrevious {
+			by = -1
+		}
+		if b.inOrder() {
+			b.nextItem(by)
+		} else { // a clicker's keys step where there is nothing to go on to
+			b.stepBig(by)
+		}
+	case idStepBack, idStepOn:
+		by := 1
+		if id == idStepBack {
+			by = -1
+		}
+		b.stepBig(by)
+	case idSlower, idFaster:
+		by := 1
+		if id == idSlower {
+			by = -1
+		}
+		rising := slices.Sorted(slices.Values(speeds))
+		s.Speed = rising[min(max(slices.Index(rising, s.Speed)+by, 0), len(rising)-1)]
+		b.host.Announce(b.beatNow())
+	case idSteps:
+		v := &b.Words.View
+		s.Steps = (s.Steps + 1) % session.Steps(len(v.StepsBy))
+		b.host.Announce(fmt.Sprintf(v.StepsNow, v.StepsBy[s.Steps]))
+		b.host.Settled()
+	default:
+		return false
+	}
+	return true
+}
+
+// stepBig goes a beat or petal on or back or, while a piece is pointed at, a
+// piece.
+func (b *Bench) stepBig(by int) {
+	if b.Session.Playing = false; b.point.on {
+		b.pointStep(by)
+		return
+	}
+	b.Session.Step(by)
+}
+
+// drawStageOnly draws the pattern and those controls; in a big view also words.
 func (b *Bench) drawStageOnly() *display.List {
 	l, looks, st := &b.list, b.looks(), b.stageLook()
+	if b.blank {
+		l.Reset(color.NRGBA{A: 255})
+		return l
+	}
 	if b.kept.drawn {
 		l.Rewind()
 	} else {
@@ -37,47 +154,105 @@ func (b *Bench) drawStageOnly() *display.List {
 		l.Keep()
 		b.kept.drawn = b.kept.ok
 	}
-	st.DrawMoving(l, b.Session)
-	b.drawLine(l)
+	if b.point.on {
+		st.DrawPointMoving(l, b.Session)
+	} else {
+		st.DrawMoving(l, b.Session)
+	}
+	if b.plan.big {
+		b.drawSay(l)
+	}
 	for i := range b.controls {
 		looks.Draw(l, &b.controls[i])
 	}
 	return l
 }
 
-// drawLine writes what each hand does at the playhead, and the beat, as large as
-// the line holds.
-func (b *Bench) drawLine(l *display.List) {
-	r := b.plan.line
-	if r.H == 0 {
-		return
-	}
-	l.FillRect(r, 0, b.theme.Ground)
-	s := b.Session
-	var parts []string
-	for i, t := range s.Tracks() {
-		if s.Hidden(i) {
-			continue
+// drawSay writes which pattern this is, what each hand does at the playhead or
+// which piece is pointed at, and the beat. Each has its place, so that nothing
+// jumps as the pattern plays.
+func (b *Bench) drawSay(l *display.List) {
+	s, t, r, size := b.Session, b.theme, b.plan.say, b.plan.word
+	high := size * wordLine
+	y := r.Y + max((r.H-sayHigh*high)/2, 0) + size
+	// write writes a text in so many lines at most and returns how many it took.
+	write := func(text string, indent float64, most int, ink color.NRGBA) int {
+		lines := b.faces.Wrap(text, size, true, r.W-indent)
+		if len(lines) > most {
+			lines = lines[:most]
+			lines[most-1] = b.faces.Fit(lines[most-1]+" …", size, true, r.W-indent)
 		}
-		_, piece, _ := t.Locate(s.Beat())
-		name := b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece}))
-		if len(s.Tracks()) > 1 {
-			name = b.Words.Letter(t.Lane.Side) + " " + name
+		for i, line := range lines {
+			l.Text(display.Pt{X: r.X + indent, Y: y + float64(i)*high}, size, true, ink, line)
 		}
-		parts = append(parts, name)
+		return len(lines)
 	}
-	parts = append(parts, fmt.Sprintf(b.Words.View.BeatNow, int(s.RoundBeat())+1))
-	text := strings.Join(parts, " · ")
-	size := b.shrink(text, r.H*0.62, theme.TextBody, r.W-24)
-	text = b.faces.Fit(text, size, true, r.W-24)
-	l.Text(display.Pt{X: r.X + (r.W-b.faces.Width(text, size, true))/2, Y: r.Y + r.H/2 + size*0.36}, size, true, b.theme.Ink, text)
+	title := s.Pattern().Title
+	if b.inOrder() {
+		title = b.orderSays(b.Words.View.OrderNow)
+	}
+	y += (float64(write(title, 0, 2, t.Muted)) + 0.5) * high
+	if b.point.on {
+		write(b.pieceSentence(), 0, 4, t.Ink)
+		y += 4 * high
+	} else {
+		for i, k := range s.Tracks() {
+			if s.Hidden(i) {
+				continue
+			}
+			_, piece, _ := k.Locate(s.Beat())
+			left := k.Lane.Side == engine.Left
+			b.drawHand(l, display.Pt{X: r.X + size*0.5, Y: y - size*0.36}, size*0.4, left)
+			write(b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece})), size*1.4, 2, t.Ink)
+			y += 2 * high
+		}
+	}
+	y += 0.5 * high
+	write(b.beatNow(), 0, 1, t.Muted)
 }
 
-// onStageOnly lets a tap anywhere play or pause.
+// drawHand draws the sign of a hand as it has on the stage.
+func (b *Bench) drawHand(l *display.List, at display.Pt, radius float64, left bool) {
+	if left {
+		l.Ring(at, radius, radius*0.4, b.theme.Left)
+		return
+	}
+	l.Disc(at, radius, b.theme.Right)
+}
+
+// beatNow says at which beat the playhead is, and how fast it goes if not as the
+// pattern has it.
+func (b *Bench) beatNow() string {
+	v, beat := &b.Words.View, int(math.Floor(b.Session.RoundBeat()))+1
+	if speed := b.Session.Speed; speed != 1 {
+		return fmt.Sprintf(v.BeatAt, beat, speedText(speed))
+	}
+	return fmt.Sprintf(v.BeatNow, beat)
+}
+
+// swipe is how far, in bench pixels, a finger goes across to turn to the next
+// pattern, and swipeSlope how much farther than up or down.
+const (
+	swipe      = 48
+	swipeSlope = 1.5
+)
+
+// onStageOnly lets a tap anywhere play or pause; a swipe turns to another
+// pattern of the running order. While a piece is pointed at, a tap points.
 func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
 	for _, g := range gestures {
-		if g.Act == grip.Tap || g.Act == grip.DoubleTap {
+		d := g.At.Sub(g.From)
+		switch tap := g.Act == grip.Tap || g.Act == grip.DoubleTap; {
+		case tap && b.point.on:
+			b.pointTap(g.At)
+		case tap:
 			b.press(idPlay, now)
+		case g.Act == grip.Drop && math.Abs(d.X) >= swipe && math.Abs(d.X) >= swipeSlope*math.Abs(d.Y) && b.inOrder():
+			by := 1
+			if d.X > 0 {
+				by = -1
+			}
+			b.nextItem(by)
 		}
 	}
 }

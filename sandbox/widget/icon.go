@@ -28,6 +28,9 @@ const (
 	IconMirror
 	IconMinus
 	IconPlus
+	IconPrevious
+	IconNext
+	IconPoint
 )
 
 // drawIcon draws an icon in a square of side s about at.
@@ -106,6 +109,15 @@ func drawIcon(l *display.List, k Icon, at display.Pt, s float64, c color.NRGBA) 
 	case IconPlus:
 		line(2.2, p(4.5, 10), p(15.5, 10))
 		line(2.2, p(10, 4.5), p(10, 15.5))
+	case IconPrevious:
+		line(2.2, p(10, 3.5), p(4, 10), p(10, 16.5))
+		line(2.2, p(16.5, 3.5), p(10.5, 10), p(16.5, 16.5))
+	case IconNext:
+		line(2.2, p(10, 3.5), p(16, 10), p(10, 16.5))
+		line(2.2, p(3.5, 3.5), p(9.5, 10), p(3.5, 16.5))
+	case IconPoint: // one piece of a ring in full ink
+		arc(l, p(10, 10), 7.5*u, 1.2*u, 0, 360, c)
+		arc(l, p(10, 10), 7.5*u, 4*u, 200, 300, c)
 	}
 }
 
