@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"syscall/js"
 
 	"github.com/hajimehoshi/ebiten/v2"
@@ -30,7 +31,7 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			return f(args)
 		}
 	}
-	return map[string]function{
+	all := map[string]function{
 		"wake":   seen(func([]js.Value) any { return nil }),
 		"resize": seen(func([]js.Value) any { a.resize(); return nil }),
 		"act":    seen(a.act),
@@ -77,6 +78,8 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"about": a.about,
 		"drawn": func([]js.Value) any { return a.drawn },
 	}
+	maps.Copy(all, a.orderFunctions())
+	return all
 }
 
 // twinActs are the acts that the page knows by name.
@@ -98,21 +101,31 @@ func (a *app) wheel(args []js.Value) any {
 	return a.bench.Wheel(display.Pt{X: args[0].Float(), Y: args[1].Float()}, args[2].Float())
 }
 
-// open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
-func (a *app) open(args []js.Value) any {
-	name, w := args[0].String(), &words.English.Page
+// fileOf(name, bytes) takes a file over from the page, or says why it is too
+// large.
+func fileOf(args []js.Value) (name string, data []byte, refused string) {
+	name = args[0].String()
 	n, most := args[1].Get("byteLength").Int(), presets.MaxFileSize
-	zip := isZIP(name)
-	if zip {
+	if isZIP(name) {
 		most = archive.MaxFile
 	}
 	if n > most {
 		const mb = 1 << 20
-		return wrong(w.ProblemTitle, fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb)))
+		return name, nil, fmt.Sprintf(words.English.Page.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb))
 	}
-	data := make([]byte, n)
+	data = make([]byte, n)
 	js.CopyBytesToGo(data, args[1])
-	if zip {
+	return name, data, ""
+}
+
+// open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
+func (a *app) open(args []js.Value) any {
+	w := &words.English.Page
+	name, data, refused := fileOf(args)
+	if refused != "" {
+		return wrong(w.ProblemTitle, refused)
+	}
+	if isZIP(name) {
 		return a.takeIn(name, data)
 	}
 	p, err := presets.Decode(name, data)

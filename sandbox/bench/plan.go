@@ -135,6 +135,7 @@ func planStage(f Frame, lanes int) plan {
 	panel = panel.Inset(edge)
 	p.keys, p.say = panel.CutBottom(2*bigKeyRow + rowGap)
 	_, p.say = p.say.CutBottom(rowGap)
+	p.say.X, p.say.W = p.say.X+edge, p.say.W-2*edge
 	return p
 }
 

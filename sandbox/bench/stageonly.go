@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"image/color"
 	"math"
-	"slices"
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
@@ -12,6 +11,7 @@ import (
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
 )
 
 // Names of the big view's own controls; the page's keys know them, too.
@@ -35,38 +35,50 @@ func (b *Bench) arrangeStageOnly() {
 		b.addPlay(display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + st.H - theme.Finger - inset, W: theme.Finger, H: theme.Finger})
 		return
 	}
-	w, v := &b.Words.Bench, &b.Words.View
-	if b.blank {
-		b.add(widget.Control{ID: idBlank, Label: v.Unblank, Bare: true, Keys: "B", Rect: display.Rect{W: b.frame.W / b.plan.zoom, H: b.frame.H / b.plan.zoom}})
-		return
+	w, v, o := &b.Words.Bench, &b.Words.View, &b.running
+	leave, back, on := words.Named{Label: v.LeaveBig, Short: v.Leave}, v.StepBack, v.StepOn
+	if b.point.on {
+		leave, back, on = v.LeavePoint, v.PieceBack, v.PieceOn
+	}
+	play, icon := w.Play.Label, widget.IconPlay
+	if s.Playing {
+		play, icon = w.Pause.Label, widget.IconPause
+	}
+	list := []bigKey{
+		{id: idStepBack, label: back, icon: widget.IconStepBack, keys: "ArrowLeft"},
+		{id: idPlay, label: play, icon: icon, keys: "Space"},
+		{id: idStepOn, label: on, icon: widget.IconStepOn, keys: "ArrowRight"},
+		{id: idSpeed, label: w.Speed.Label, caption: w.Speed.Short, text: speedText(s.Speed), keys: "S"},
+		{id: idPrevious, label: v.Previous.Label, caption: v.Previous.Short, icon: widget.IconPrevious, off: o.at == 0, keys: "PageUp"},
+		{id: idAfter, label: v.Next.Label, caption: v.Next.Short, icon: widget.IconNext, off: o.at == len(o.patterns)-1, keys: "PageDown"},
+		{id: idPoint, kind: widget.Toggle, label: v.Point.Label, caption: v.Point.Short, icon: widget.IconPoint, keys: "H"},
+		{id: idSmall, label: leave.Label, caption: leave.Short, icon: widget.IconDelete, keys: "Escape"},
 	}
 	upper, lower := b.plan.keys.CutTop(bigKeyRow)
 	_, lower = lower.CutTop(rowGap)
-	r := spread(upper, rowGap, 1, 1, 1, 1)
-	back, on := v.StepBack, v.StepOn
-	if b.point.on {
-		back, on = v.PieceBack, v.PieceOn
+	places := spread(upper, rowGap, 1, 1, 1, 1)
+	if b.inOrder() {
+		places = append(places, spread(lower, rowGap, 1, 1, 1, 1)...)
+	} else {
+		places = append(places, spread(lower, rowGap, 1, 1)...)
+		list = append(list[:4], list[6:]...)
 	}
-	b.add(widget.Control{ID: idStepBack, Label: back, Icon: widget.IconStepBack, Rect: r[0], Keys: "ArrowLeft"})
-	b.addPlay(r[1])
-	b.add(widget.Control{ID: idStepOn, Label: on, Icon: widget.IconStepOn, Rect: r[2], Keys: "ArrowRight"})
-	b.add(widget.Control{ID: idSpeed, Label: w.Speed.Label, Caption: w.Speed.Short, Text: speedText(s.Speed), Rect: r[3], Keys: "S"})
-	last := []widget.Control{
-		{ID: idPoint, Kind: widget.Toggle, Label: v.Point.Label, Caption: v.Point.Short, Icon: widget.IconPoint, On: b.point.on, Keys: "H"},
-		{ID: idSmall, Label: v.LeaveBig, Caption: v.Leave, Icon: widget.IconDelete, Keys: "Escape"},
+	if b.blank { // the dark is one control, which leads back
+		places[0] = display.Rect{W: b.frame.W / b.plan.zoom, H: b.frame.H / b.plan.zoom}
+		list = []bigKey{{id: idBlank, label: v.Unblank, keys: "B", bare: true}}
 	}
-	if b.point.on {
-		last[1].Label, last[1].Caption = v.LeavePoint.Label, v.LeavePoint.Short
+	for i, k := range list {
+		b.add(widget.Control{ID: k.id, Kind: k.kind, Label: k.label, Caption: k.caption, Icon: k.icon, Text: k.text,
+			Disabled: k.off, Bare: k.bare, On: k.kind == widget.Toggle && b.point.on, Keys: k.keys, Rect: places[i]})
 	}
-	if o := &b.running; b.inOrder() {
-		last = slices.Insert(last, 0,
-			widget.Control{ID: idPrevious, Label: v.Previous.Label, Caption: v.Previous.Short, Icon: widget.IconPrevious, Disabled: o.at == 0, Keys: "PageUp"},
-			widget.Control{ID: idAfter, Label: v.Next.Label, Caption: v.Next.Short, Icon: widget.IconNext, Disabled: o.at == len(o.patterns)-1, Keys: "PageDown"})
-	}
-	for i, place := range spread(lower, rowGap, slices.Repeat([]float64{1}, len(last))...) {
-		last[i].Rect = place
-		b.add(last[i])
-	}
+}
+
+// bigKey is what a control of the big view differs in from the others.
+type bigKey struct {
+	id, label, caption, text, keys string
+	icon                           widget.Icon
+	kind                           widget.Kind
+	off, bare                      bool
 }
 
 // pressBig carries out what the big view alone has, or has otherwise than the
@@ -115,8 +127,7 @@ func (b *Bench) pressBig(id string) (ok bool) {
 		if id == idSlower {
 			by = -1
 		}
-		rising := slices.Sorted(slices.Values(speeds))
-		s.Speed = rising[min(max(slices.Index(rising, s.Speed)+by, 0), len(rising)-1)]
+		s.Speed = speedAfter(s.Speed, by)
 		b.host.Announce(b.beatNow())
 	case idSteps:
 		v := &b.Words.View
@@ -127,6 +138,18 @@ func (b *Bench) pressBig(id string) (ok bool) {
 		return false
 	}
 	return true
+}
+
+// speedAfter returns the next faster (1) or slower (−1) of the speeds, the same
+// where there is none.
+func speedAfter(speed float64, by int) float64 {
+	next := speed
+	for _, v := range speeds {
+		if float64(by)*(v-speed) > 0 && (next == speed || math.Abs(v-speed) < math.Abs(next-speed)) {
+			next = v
+		}
+	}
+	return next
 }
 
 // stepBig goes a beat or petal on or back or, while a piece is pointed at, a

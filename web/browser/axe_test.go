@@ -115,6 +115,7 @@ func (v *visit) dialogs() []dialog {
 		{"share-dialog", func() { eval[bool](v, `(document.querySelector("#more .show-share").click(), true)`) }},
 		{"more", func() { v.click("show-more") }},
 		{"film", func() { v.click("show-more"); v.click("show-film") }},
+		{"order", func() { v.click("show-more"); v.click("show-order") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
 		{"sheet", func() { v.act("seam-0-0") }},
