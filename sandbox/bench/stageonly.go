@@ -278,4 +278,5 @@ func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
 			b.nextItem(by)
 		}
 	}
+	b.settle()
 }

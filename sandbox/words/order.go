@@ -43,7 +43,7 @@ type OrderSaid struct {
 var englishOrder = Order{
 	Open:  "Running order…",
 	Head:  "Running order",
-	Intro: "Line up the patterns of a lesson, then show them one after another in the big view. Your own work stays as it is.",
+	Intro: "Line up the patterns of a lesson, then show them one after another in the big view. Tap one to start there. Your own work stays as it is.",
 	None:  "Nothing is lined up yet. Add patterns below, or drop files or a folder here.",
 	Add:   "Add to the end", Pick: "A pattern from this browser", PickOpen: "The pattern that is open", PickOwn: "Your own",
 	AddOne: "Add", AddFiles: "Files or a ZIP…", AddFolder: "A whole folder…",

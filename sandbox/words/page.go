@@ -121,7 +121,7 @@ var englishPage = Page{
 	ProblemKept:  "Your open pattern is as it was.",
 	TooLarge:     "%s: %s MB is too large; a pattern file has at most %s MB",
 	NotSaved:     "Not saved: %s",
-	DropHere:     "Drop a pattern file, or a ZIP of them, to open it",
+	DropHere:     "Drop a pattern file, or a ZIP of them, to open it; several, or a folder, go into the running order",
 	NameIt:       "A name for what you have made",
 	NameItHint:   "It began as a built-in pattern. With a name of its own you find it again. The old notes told of the old pattern; write your own if you like.",
 	Proposed:     "%s, my way",

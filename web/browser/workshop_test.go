@@ -9,9 +9,11 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 
+	"whorlbench/engine"
 	"whorlbench/presets"
 	"whorlbench/presets/archive"
 )
@@ -220,5 +222,65 @@ func workshop(t *testing.T, v *visit) {
 		t.Errorf("%q is marked as shown last, want %q", got, titles[1])
 	}
 	v.shot("workshop-8-order-night")
+	v.clean()
+}
+
+// A folder is taken whole, by the button or dropped: patterns in the order of
+// their names, a ZIP file's among them, and what is none is counted. Where the
+// browser has no room the list says so and goes on.
+func TestWorkshopFolder(t *testing.T) {
+	v := newVisit(t, desk)
+	v.pause()
+	paths, titles := lessonFiles(t, -1)
+	dir := filepath.Dir(paths[0])
+	must(t, os.WriteFile(filepath.Join(dir, "notes.txt"), []byte("bring the lanterns"), 0o644))
+	p, err := presets.First().Pattern()
+	must(t, err)
+	zip, _ := archive.Pack([]engine.Pattern{p})
+	must(t, os.WriteFile(filepath.Join(dir, "10.zip"), zip, 0o644))
+	want := strings.Join(append(titles, p.Title), "|")
+
+	v.openOrder()
+	must(t, chromedp.Do(v.ctx, chromedp.SetUploadFiles(chromedp.ID("order-folder"), []string{dir})))
+	v.wait(`document.getElementById("order-said").textContent.endsWith("left out: 1.")`)
+	if got := v.orderTitles(); got != want {
+		t.Errorf("of the folder %s are lined up, want %s", got, want)
+	}
+	v.click("order-clear")
+	eval[bool](v, `(document.getElementById("order").close(), true)`)
+	drag := func(kind input.DispatchDragEventType) {
+		t.Helper()
+		_, err := chromedp.Call(v.ctx, input.DispatchDragEvent, input.DispatchDragEventParams{Type: kind, X: 300, Y: 300,
+			Data: &input.DragData{Items: []*input.DragDataItem{}, Files: []string{dir}, DragOperationsMask: 1}})
+		must(t, err)
+	}
+	drag("dragEnter")
+	drag("dragOver")
+	drag("drop")
+	v.wait(`document.getElementById("order").open && document.getElementById("order-said").textContent.endsWith("left out: 1.")`)
+	if got := v.orderTitles(); got != want {
+		t.Errorf("of the dropped folder %s are lined up, want %s", got, want)
+	}
+
+	eval[bool](v, `(Storage.prototype.kept = Storage.prototype.setItem, Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError") }, true)`)
+	v.orderTool("Move " + titles[1] + " up")
+	if got := eval[string](v, `document.getElementById("order-unkept").textContent`); !strings.Contains(got, "no room") {
+		t.Errorf("a full browser says %q", got)
+	}
+	eval[bool](v, `(document.getElementById("order").close(), true)`)
+	v.openOrder()
+	titles[0], titles[1] = titles[1], titles[0]
+	if got, want := v.orderTitles(), strings.Join(append(titles, p.Title), "|"); got != want {
+		t.Errorf("where nothing can be kept %s are lined up, want %s", got, want)
+	}
+	eval[bool](v, `(Storage.prototype.setItem = Storage.prototype.kept, true)`)
+	v.orderTool("Remove " + titles[0] + " from the running order")
+	if got := eval[string](v, `document.getElementById("order-unkept").textContent`); got != "" {
+		t.Errorf("with room again it says %q", got)
+	}
+
+	// A pattern of the list is opened in the bench, with undo.
+	v.drawing(func() { v.orderTool("Open " + titles[2] + " in the bench") })
+	v.wait(fmt.Sprintf(`document.title === %q && !document.querySelector("dialog[open]")`, titles[2]))
 	v.clean()
 }
