@@ -58,7 +58,7 @@ function list() {
   $("order-undo").hidden = !before;
   const none = !items.some((x) => !x.unread);
   for (const id of ["order-start", "order-save"]) $(id).disabled = none;
-  $("order-clear").disabled = items.length === 0;
+  $("order-whole").hidden = items.length === 0;
 }
 
 function row(x, i) {

@@ -166,6 +166,9 @@ func (b *Bench) SetFrame(f Frame) {
 	if b.frame.Line && !f.Line {
 		b.leaveBig()
 	}
+	if !b.frame.Line && f.Line {
+		b.toast = toast{} // it was about what is not seen there
+	}
 	b.frame = f
 }
 

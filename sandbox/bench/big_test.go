@@ -82,7 +82,12 @@ func TestBigLongTitle(t *testing.T) {
 // The figure has all of the short side of a screen; words and controls lie in it
 // nowhere, and each control has a finger's size.
 func TestBigLeavesTheFigureItsRoom(t *testing.T) {
+	frames := bigFrames()
 	for _, f := range bigFrames() {
+		f.Text = 2
+		frames = append(frames, f)
+	}
+	for _, f := range frames {
 		r := newRig(t, f, twoHands)
 		r.b.StartOrder(threePatterns(t), 1, false)
 		for _, pointing := range []bool{false, true} {
@@ -113,7 +118,8 @@ func TestBigLeavesTheFigureItsRoom(t *testing.T) {
 				}
 			}
 			for _, m := range l.Marks {
-				if m.Kind != display.Text || m.Size*z < f.H/30 || slices.ContainsFunc(r.b.Controls(), func(c widget.Control) bool { return m.Text == c.Text }) {
+				onControl := slices.ContainsFunc(r.b.Controls(), func(c widget.Control) bool { return m.Text == c.Text || m.Text == c.Caption })
+				if m.Kind != display.Text || m.Size*z < f.H/30 || onControl || m.Text == "R" || m.Text == "L" {
 					continue
 				}
 				at := m.At

@@ -91,7 +91,7 @@ func (b *Bench) press(id string, now float64) {
 		}
 		return
 	}
-	if b.plan.big && b.pressBig(id) {
+	if b.plan.big && b.pressBig(id, now) {
 		return
 	}
 	switch id {

@@ -40,9 +40,14 @@ func (b *Bench) OrderAt() int { return b.running.at }
 func (b *Bench) inOrder() bool { return len(b.running.patterns) > 0 }
 
 // nextItem goes on to the next (1) or back to the previous (−1) pattern; at either
-// end it stays.
-func (b *Bench) nextItem(by int) {
-	if at := b.running.at + by; at >= 0 && at < len(b.running.patterns) {
+// end it stays, and says so.
+func (b *Bench) nextItem(by int, now float64) {
+	switch at := b.running.at + by; {
+	case at < 0:
+		b.say(b.Words.View.OrderFirst, now)
+	case at == len(b.running.patterns):
+		b.say(b.Words.View.OrderLast, now)
+	default:
 		b.endPoint()
 		b.showItem(at, b.Session.Playing)
 	}
@@ -60,7 +65,7 @@ func (b *Bench) showItem(at int, playing bool) {
 
 // showSession lets the bench show another session, in which nothing has happened yet.
 func (b *Bench) showSession(s *session.Session) {
-	b.Session = s
+	b.Session, b.toast = s, toast{}
 	b.seen = seen{rev: s.Revision(), sel: s.Selected()}
 	b.fitAgain()
 }

@@ -48,8 +48,14 @@ func TestRunningOrder(t *testing.T) {
 		id string
 		at int
 	}{{"previous", 0}, {"next", 1}, {"next", 2}, {"next", 2}, {"previous", 1}} {
-		r.b.Do(widget.Intent{ID: step.id}, 0)
+		before := r.b.OrderAt()
+		r.b.Do(widget.Intent{ID: step.id}, r.now)
 		r.b.Draw()
+		if said := r.said(f); (r.b.OrderAt() == before) != strings.HasPrefix(said, "This is the ") {
+			t.Errorf("after %s from %d, at %d, %q is written", step.id, before, step.at, said)
+		}
+		r.now += 10_000
+		r.b.Step(0, r.now)
 		shows(step.at)
 	}
 	if !slices.Contains(r.host.Said, "Pattern 2 of 3: "+order[1].Title) {

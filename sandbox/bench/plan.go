@@ -130,14 +130,17 @@ func planStage(f Frame, lanes int) plan {
 		panel, p.stage = all.CutRight(min(max(all.W-figureWide*all.H, leastPanel*all.W), mostPanel*all.W))
 		p.word = max(p.word, min(f.H/z*mostShare, panel.W/lineWords))
 	} else {
-		panel, p.stage = all.CutBottom(sayHigh*wordLine*p.word + 2*(bigKeyRow+rowGap) + 2*edge)
+		panel, p.stage = all.CutBottom(sayHigh*wordLine*p.word + 2*(p.bigKey()+rowGap) + 2*edge)
 	}
 	panel = panel.Inset(edge)
-	p.keys, p.say = panel.CutBottom(2*bigKeyRow + rowGap)
+	p.keys, p.say = panel.CutBottom(2*p.bigKey() + rowGap)
 	_, p.say = p.say.CutBottom(rowGap)
 	p.say.X, p.say.W = p.say.X+edge, p.say.W-2*edge
 	return p
 }
+
+// bigKey is the height of a big view's control.
+func (p *plan) bigKey() float64 { return p.taller(bigKeyRow, 14) }
 
 // row cuts a row off the lower edge, with the gap above it.
 func row(r *display.Rect, h float64) display.Rect {

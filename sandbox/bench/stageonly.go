@@ -54,7 +54,7 @@ func (b *Bench) arrangeStageOnly() {
 		{id: idPoint, kind: widget.Toggle, label: v.Point.Label, caption: v.Point.Short, icon: widget.IconPoint, keys: "H"},
 		{id: idSmall, label: leave.Label, caption: leave.Short, icon: widget.IconDelete, keys: "Escape"},
 	}
-	upper, lower := b.plan.keys.CutTop(bigKeyRow)
+	upper, lower := b.plan.keys.CutTop(b.plan.bigKey())
 	_, lower = lower.CutTop(rowGap)
 	places := spread(upper, rowGap, 1, 1, 1, 1)
 	if b.inOrder() {
@@ -84,7 +84,7 @@ type bigKey struct {
 // pressBig carries out what the big view alone has, or has otherwise than the
 // bench; ok is false if the bench does it. In the dark, any press brings the light
 // back and no more.
-func (b *Bench) pressBig(id string) (ok bool) {
+func (b *Bench) pressBig(id string, now float64) (ok bool) {
 	s := b.Session
 	if b.blank {
 		b.blank = false
@@ -112,7 +112,7 @@ func (b *Bench) pressBig(id string) (ok bool) {
 			by = -1
 		}
 		if b.inOrder() {
-			b.nextItem(by)
+			b.nextItem(by, now)
 		} else { // a clicker's keys step where there is nothing to go on to
 			b.stepBig(by)
 		}
@@ -132,7 +132,7 @@ func (b *Bench) pressBig(id string) (ok bool) {
 	case idSteps:
 		v := &b.Words.View
 		s.Steps = (s.Steps + 1) % session.Steps(len(v.StepsBy))
-		b.host.Announce(fmt.Sprintf(v.StepsNow, v.StepsBy[s.Steps]))
+		b.say(fmt.Sprintf(v.StepsNow, v.StepsBy[s.Steps]), now)
 		b.host.Settled()
 	default:
 		return false
@@ -214,7 +214,11 @@ func (b *Bench) drawSay(l *display.List) {
 	if b.inOrder() {
 		title = b.orderSays(b.Words.View.OrderNow)
 	}
-	y += (float64(write(title, 0, 2, t.Muted)) + 0.5) * high
+	if b.toast.text != "" { // in its place for a while
+		y += (float64(write(b.toast.text, 0, 2, t.Ink)) + 0.5) * high
+	} else {
+		y += (float64(write(title, 0, 2, t.Muted)) + 0.5) * high
+	}
 	if b.point.on {
 		write(b.pieceSentence(), 0, 4, t.Ink)
 		y += 4 * high
@@ -275,7 +279,7 @@ func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
 			if d.X > 0 {
 				by = -1
 			}
-			b.nextItem(by)
+			b.nextItem(by, now)
 		}
 	}
 	b.settle()

@@ -18,6 +18,7 @@ type View struct {
 	Blank, Unblank                                     string // the screen
 	StepsNow                                           string // %s: as StepsBy
 	OrderNow, OrderSaid                                string // %d of %d, %s: title; seen, and spoken
+	OrderFirst, OrderLast                              string // there is none before, or after
 	StepBack, StepOn                                   string
 	LoopNow                                            string // %s: what
 	TapTempo                                           string
@@ -55,6 +56,8 @@ var englishView = View{
 	StepsNow:   "Steps go %s",
 	OrderNow:   "%d of %d · %s",
 	OrderSaid:  "Pattern %d of %d: %s",
+	OrderFirst: "This is the first pattern",
+	OrderLast:  "This is the last pattern",
 
 	Slack:    "Dots where a tether would go slack",
 	Taken:    "The way a hand would really take, in dashes",
