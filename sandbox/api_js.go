@@ -4,7 +4,6 @@ package main
 
 import (
 	"fmt"
-	"maps"
 	"syscall/js"
 
 	"github.com/hajimehoshi/ebiten/v2"
@@ -78,7 +77,9 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"about": a.about,
 		"drawn": func([]js.Value) any { return a.drawn },
 	}
-	maps.Copy(all, a.orderFunctions())
+	for name, f := range a.orderFunctions() {
+		all[name] = f
+	}
 	return all
 }
 
@@ -175,35 +176,36 @@ func listed(p engine.Pattern) map[string]any {
 	}
 }
 
+// builtIn returns a built-in pattern.
+func builtIn(id string) (engine.Pattern, error) {
+	for _, e := range presets.Library() {
+		if e.ID == id {
+			return e.Pattern()
+		}
+	}
+	return engine.Pattern{}, fmt.Errorf("%q is no built-in pattern", id) // the page knows those there are
+}
+
 // pick(id) opens a built-in pattern.
 func (a *app) pick(args []js.Value) any {
-	for _, e := range presets.Library() {
-		if e.ID != args[0].String() {
-			continue
-		}
-		p, err := e.Pattern()
-		if err == nil {
-			err = a.bench.Session.Open(p)
-		}
-		if err != nil {
-			return wrong(words.English.Page.ProblemTitle, err.Error())
-		}
-		a.bench.Opened(a.now())
+	p, err := builtIn(args[0].String())
+	if err == nil {
+		err = a.bench.Session.Open(p)
 	}
+	if err != nil {
+		return wrong(words.English.Page.ProblemTitle, err.Error())
+	}
+	a.bench.Opened(a.now())
 	return nil
 }
 
 // insert(id) puts a built-in pattern's pieces after the piece in hand.
 func (a *app) insert(args []js.Value) any {
-	for _, e := range presets.Library() {
-		if e.ID != args[0].String() {
-			continue
-		}
-		if p, err := e.Pattern(); err == nil {
-			return a.bench.Insert(p, a.now())
-		}
+	p, err := builtIn(args[0].String())
+	if err != nil {
+		return ""
 	}
-	return ""
+	return a.bench.Insert(p, a.now())
 }
 
 // file(first) returns the open pattern as a file, or what stands in the way. At

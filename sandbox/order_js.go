@@ -57,11 +57,7 @@ func (a *app) orderPick(args []js.Value) any {
 	case "own":
 		p, err = a.desk.Pattern(id)
 	case "built-in":
-		for _, e := range presets.Library() {
-			if e.ID == id {
-				p, err = e.Pattern()
-			}
-		}
+		p, err = builtIn(id)
 	}
 	if err != nil {
 		return ordered(nil, err.Error())

@@ -110,7 +110,7 @@ function add(found, problems, left = 0) {
   const taken = found.slice(0, room);
   $("order-wrong").hidden = problems.length === 0;
   $("order-wrong").querySelector("pre").textContent = problems.join("\n");
-  const said = [taken.length === 1 ? words.takenOne : taken.length ? fill(words.taken, { n: taken.length }) : ""];
+  const said = [taken.length ? fill(words.taken[taken.length > 1 ? 1 : 0], { n: taken.length }) : ""];
   if (!found.length && !problems.length) said.push(words.nothing);
   if (left) said.push(fill(words.left, { n: left }));
   change([...items, ...taken], said.filter(Boolean).join(" "));

@@ -44,9 +44,9 @@ func (b *Bench) inOrder() bool { return len(b.running.patterns) > 0 }
 func (b *Bench) nextItem(by int, now float64) {
 	switch at := b.running.at + by; {
 	case at < 0:
-		b.say(b.Words.View.OrderFirst, now)
+		b.say(b.Words.View.OrderEnds[0], now)
 	case at == len(b.running.patterns):
-		b.say(b.Words.View.OrderLast, now)
+		b.say(b.Words.View.OrderEnds[1], now)
 	default:
 		b.endPoint()
 		b.showItem(at, b.Session.Playing)

@@ -49,21 +49,18 @@ func (b *Bench) pointAt(at session.Select) {
 // seen.
 func (b *Bench) pointStep(by int) {
 	s := b.Session
-	var all []session.Select
-	at := 0
-	for lane, t := range s.Tracks() {
-		if s.Hidden(lane) {
-			continue
+	at := s.Selected()
+	at.Piece += by
+	if at.Piece < 0 || at.Piece == len(s.Tracks()[at.Lane].Legs) {
+		if other := 1 - at.Lane; other < len(s.Tracks()) && !s.Hidden(other) {
+			at.Lane = other
 		}
-		for i := range t.Legs {
-			sel := session.Select{Lane: lane, Piece: i}
-			if sel == s.Selected() {
-				at = len(all)
-			}
-			all = append(all, sel)
+		at.Piece = 0
+		if by < 0 {
+			at.Piece = len(s.Tracks()[at.Lane].Legs) - 1
 		}
 	}
-	b.pointAt(all[(at+by+len(all))%len(all)])
+	b.pointAt(at)
 }
 
 // pointTap points at the piece whose curve was tapped; a tap beside the curves

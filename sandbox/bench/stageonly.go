@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"image/color"
 	"math"
+	"slices"
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
@@ -90,44 +91,37 @@ func (b *Bench) pressBig(id string, now float64) (ok bool) {
 		b.blank = false
 		return true
 	}
+	by := 1
+	switch id {
+	case idStepBack, idPrevious, idSlower:
+		by = -1
+	}
 	switch id {
 	case idBlank:
 		b.blank = true
 		b.host.Announce(b.Words.View.Blank)
-	case idPoint:
-		if b.point.on {
+	case idPoint, idSmall:
+		switch {
+		case b.point.on:
 			b.endPoint()
-		} else {
+		case id == idPoint:
 			b.beginPoint()
-		}
-	case idSmall:
-		if b.point.on {
-			b.endPoint()
-		} else {
+		default:
 			b.host.LeaveBig()
 		}
 	case idPrevious, idAfter:
-		by := 1
-		if id == idPrevious {
-			by = -1
-		}
 		if b.inOrder() {
 			b.nextItem(by, now)
 		} else { // a clicker's keys step where there is nothing to go on to
 			b.stepBig(by)
 		}
 	case idStepBack, idStepOn:
-		by := 1
-		if id == idStepBack {
-			by = -1
-		}
 		b.stepBig(by)
 	case idSlower, idFaster:
-		by := 1
-		if id == idSlower {
-			by = -1
-		}
-		s.Speed = speedAfter(s.Speed, by)
+		// The speeds go from the tempo's down, and the last is twice that.
+		n := len(speeds)
+		fall := (slices.Index(speeds, s.Speed)+1)%n - by
+		s.Speed = speeds[(min(max(fall, 0), n-1)+n-1)%n]
 		b.host.Announce(b.beatNow())
 	case idSteps:
 		v := &b.Words.View
@@ -138,18 +132,6 @@ func (b *Bench) pressBig(id string, now float64) (ok bool) {
 		return false
 	}
 	return true
-}
-
-// speedAfter returns the next faster (1) or slower (−1) of the speeds, the same
-// where there is none.
-func speedAfter(speed float64, by int) float64 {
-	next := speed
-	for _, v := range speeds {
-		if float64(by)*(v-speed) > 0 && (next == speed || math.Abs(v-speed) < math.Abs(next-speed)) {
-			next = v
-		}
-	}
-	return next
 }
 
 // stepBig goes a beat or petal on or back or, while a piece is pointed at, a

@@ -109,15 +109,17 @@ func drawIcon(l *display.List, k Icon, at display.Pt, s float64, c color.NRGBA) 
 	case IconPlus:
 		line(2.2, p(4.5, 10), p(15.5, 10))
 		line(2.2, p(10, 4.5), p(10, 15.5))
-	case IconPrevious:
-		line(2.2, p(10, 3.5), p(4, 10), p(10, 16.5))
-		line(2.2, p(16.5, 3.5), p(10.5, 10), p(16.5, 16.5))
-	case IconNext:
-		line(2.2, p(10, 3.5), p(16, 10), p(10, 16.5))
-		line(2.2, p(3.5, 3.5), p(9.5, 10), p(3.5, 16.5))
+	case IconPrevious, IconNext:
+		way := 6.0
+		if k == IconNext {
+			way = -6
+		}
+		for _, x := range []float64{7, 13} {
+			line(2.2, p(x+way/2, 3.5), p(x-way/2, 10), p(x+way/2, 16.5))
+		}
 	case IconPoint: // one piece of a ring in full ink
-		arc(l, p(10, 10), 7.5*u, 1.2*u, 0, 360, c)
-		arc(l, p(10, 10), 7.5*u, 4*u, 200, 300, c)
+		arc(l, at, 7.5*u, 1.2*u, 0, 360, c)
+		arc(l, at, 7.5*u, 4*u, 200, 300, c)
 	}
 }
 

@@ -20,24 +20,23 @@ type Order struct {
 
 // OrderSaid are the texts that the page's script fills in: {…} are the places.
 type OrderSaid struct {
-	Place    string `json:"place"`  // {n}, {of}, {title}
-	Start    string `json:"start"`  // {title}
-	Up       string `json:"up"`     // {title}
-	Down     string `json:"down"`   // {title}
-	Open     string `json:"open"`   // {title}
-	Remove   string `json:"remove"` // {title}
-	Removed  string `json:"removed"`
-	Cleared  string `json:"cleared"`
-	Undo     string `json:"undo"`
-	Back     string `json:"back"`
-	Taken    string `json:"taken"` // {n}
-	TakenOne string `json:"takenOne"`
-	Left     string `json:"left"` // {n}: files that are no patterns
-	Nothing  string `json:"nothing"`
-	Unkept   string `json:"unkept"`
-	TooMany  string `json:"tooMany"` // {found}, {allowed}
-	Last     string `json:"last"`
-	Unread   string `json:"unread"`
+	Place   string   `json:"place"`  // {n}, {of}, {title}
+	Start   string   `json:"start"`  // {title}
+	Up      string   `json:"up"`     // {title}
+	Down    string   `json:"down"`   // {title}
+	Open    string   `json:"open"`   // {title}
+	Remove  string   `json:"remove"` // {title}
+	Removed string   `json:"removed"`
+	Cleared string   `json:"cleared"`
+	Undo    string   `json:"undo"`
+	Back    string   `json:"back"`
+	Taken   []string `json:"taken"` // one, {n}
+	Left    string   `json:"left"`  // {n}: files that are no patterns
+	Nothing string   `json:"nothing"`
+	Unkept  string   `json:"unkept"`
+	TooMany string   `json:"tooMany"` // {found}, {allowed}
+	Last    string   `json:"last"`
+	Unread  string   `json:"unread"`
 }
 
 var englishOrder = Order{
@@ -64,23 +63,22 @@ var englishOrder = Order{
 	},
 	FileName: "running-order",
 	Said: OrderSaid{
-		Place:    "{n} of {of}: {title}",
-		Start:    "Start with {title}",
-		Up:       "Move {title} up",
-		Down:     "Move {title} down",
-		Open:     "Open {title} in the bench",
-		Remove:   "Remove {title} from the running order",
-		Removed:  "{title} is removed from the running order.",
-		Cleared:  "The running order is empty.",
-		Undo:     "Undo",
-		Back:     "The running order is as it was.",
-		Taken:    "{n} patterns added.",
-		TakenOne: "One pattern added.",
-		Left:     "Files that are no patterns, left out: {n}.",
-		Nothing:  "There is no pattern file in it.",
-		Unkept:   "This browser has no room to keep the running order. It is here until you close the page; save it as a ZIP to have it again.",
-		TooMany:  "A running order holds {allowed} patterns; {found} would be too many. The rest was left out.",
-		Last:     "shown last",
-		Unread:   "This one cannot be read any more, and is left out.",
+		Place:   "{n} of {of}: {title}",
+		Start:   "Start with {title}",
+		Up:      "Move {title} up",
+		Down:    "Move {title} down",
+		Open:    "Open {title} in the bench",
+		Remove:  "Remove {title} from the running order",
+		Removed: "{title} is removed from the running order.",
+		Cleared: "The running order is empty.",
+		Undo:    "Undo",
+		Back:    "The running order is as it was.",
+		Taken:   []string{"One pattern added.", "{n} patterns added."},
+		Left:    "Files that are no patterns, left out: {n}.",
+		Nothing: "There is no pattern file in it.",
+		Unkept:  "This browser has no room to keep the running order. It is here until you close the page; save it as a ZIP to have it again.",
+		TooMany: "A running order holds {allowed} patterns; {found} would be too many. The rest was left out.",
+		Last:    "shown last",
+		Unread:  "This one cannot be read any more, and is left out.",
 	},
 }

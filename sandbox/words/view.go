@@ -13,12 +13,12 @@ type View struct {
 	BeatAt                                             string // %d, %s: the playing speed
 	Leave                                              string // the big view, in short
 	Point, LeavePoint                                  Named
-	PieceBack, PieceOn                                 string // while a piece is pointed at
-	Previous, Next                                     Named  // pattern of the running order
-	Blank, Unblank                                     string // the screen
-	StepsNow                                           string // %s: as StepsBy
-	OrderNow, OrderSaid                                string // %d of %d, %s: title; seen, and spoken
-	OrderFirst, OrderLast                              string // there is none before, or after
+	PieceBack, PieceOn                                 string   // while a piece is pointed at
+	Previous, Next                                     Named    // pattern of the running order
+	Blank, Unblank                                     string   // the screen
+	StepsNow                                           string   // %s: as StepsBy
+	OrderNow, OrderSaid                                string   // %d of %d, %s: title; seen, and spoken
+	OrderEnds                                          []string // this is the first, the last
 	StepBack, StepOn                                   string
 	LoopNow                                            string // %s: what
 	TapTempo                                           string
@@ -56,8 +56,7 @@ var englishView = View{
 	StepsNow:   "Steps go %s",
 	OrderNow:   "%d of %d · %s",
 	OrderSaid:  "Pattern %d of %d: %s",
-	OrderFirst: "This is the first pattern",
-	OrderLast:  "This is the last pattern",
+	OrderEnds:  []string{"This is the first pattern", "This is the last pattern"},
 
 	Slack:    "Dots where a tether would go slack",
 	Taken:    "The way a hand would really take, in dashes",
