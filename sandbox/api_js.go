@@ -30,7 +30,7 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			return f(args)
 		}
 	}
-	return map[string]function{
+	all := map[string]function{
 		"wake":   seen(func([]js.Value) any { return nil }),
 		"resize": seen(func([]js.Value) any { a.resize(); return nil }),
 		"act":    seen(a.act),
@@ -79,6 +79,10 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"about": a.about,
 		"drawn": func([]js.Value) any { return a.drawn },
 	}
+	for name, f := range a.orderFunctions() {
+		all[name] = f
+	}
+	return all
 }
 
 // twinActs are the acts that the page knows by name.
@@ -100,18 +104,31 @@ func (a *app) wheel(args []js.Value) any {
 	return a.bench.Wheel(display.Pt{X: args[0].Float(), Y: args[1].Float()}, args[2].Float())
 }
 
-// open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
-func (a *app) open(args []js.Value) any {
-	name, most := args[0].String(), presets.MaxFileSize
-	zip := isZIP(name)
-	if zip {
+// fileOf(name, bytes) takes a file over from the page, or says why it is too
+// large.
+func fileOf(args []js.Value) (name string, data []byte, refused string) {
+	name = args[0].String()
+	n, most := args[1].Get("byteLength").Int(), presets.MaxFileSize
+	if isZIP(name) {
 		most = archive.MaxFile
 	}
-	data, tooLarge := received(name, args[1], most)
-	switch {
-	case tooLarge != nil:
-		return tooLarge
-	case zip:
+	if n > most {
+		const mb = 1 << 20
+		return name, nil, fmt.Sprintf(words.English.Page.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb))
+	}
+	data = make([]byte, n)
+	js.CopyBytesToGo(data, args[1])
+	return name, data, ""
+}
+
+// open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
+func (a *app) open(args []js.Value) any {
+	w := &words.English.Page
+	name, data, refused := fileOf(args)
+	if refused != "" {
+		return wrong(w.ProblemTitle, refused)
+	}
+	if isZIP(name) {
 		return a.takeIn(name, data)
 	}
 	p, err := presets.Decode(name, data)
@@ -119,19 +136,6 @@ func (a *app) open(args []js.Value) any {
 		err = a.desk.Take(p)
 	}
 	return a.opened(err)
-}
-
-// received returns a file's bytes or, where they are more than most, what is
-// said of that.
-func received(name string, bytes js.Value, most int) (data []byte, tooLarge map[string]any) {
-	w, n := &words.English.Page, bytes.Get("byteLength").Int()
-	if n > most {
-		const mb = 1 << 20
-		return nil, wrong(w.ProblemTitle, fmt.Sprintf(w.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb)))
-	}
-	data = make([]byte, n)
-	js.CopyBytesToGo(data, bytes)
-	return data, nil
 }
 
 // opened tells the bench of what the session has opened, or says why it has not.
@@ -200,10 +204,11 @@ func (a *app) pick(args []js.Value) any {
 
 // insert(id) puts a built-in pattern's pieces after the piece in hand.
 func (a *app) insert(args []js.Value) any {
-	if p, err := builtIn(args[0].String()); err == nil {
-		return a.bench.Insert(p, a.now())
+	p, err := builtIn(args[0].String())
+	if err != nil {
+		return ""
 	}
-	return ""
+	return a.bench.Insert(p, a.now())
 }
 
 // file(first) returns the open pattern as a file, or what stands in the way. At

@@ -37,9 +37,9 @@ func (a *app) compare(args []js.Value) any {
 		if isZIP(which) {
 			return wrong(words.English.Compare.NoZIP, which)
 		}
-		data, tooLarge := received(which, args[2], presets.MaxFileSize)
-		if tooLarge != nil {
-			return tooLarge
+		_, data, refused := fileOf(args[1:])
+		if refused != "" {
+			return wrong(words.English.Page.ProblemTitle, refused)
 		}
 		p, err = presets.Decode(which, data)
 		open = func() any { return a.opened(a.desk.Take(p)) }

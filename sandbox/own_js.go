@@ -171,9 +171,14 @@ func (a *app) undeleteOwn(args []js.Value) any { return text(a.desk.Undelete(arg
 // pack() returns all of them in one ZIP file.
 func (a *app) pack([]js.Value) any {
 	zip, problems := a.desk.PackAll()
+	return packed(words.English.Share.Own.AllName, zip, problems)
+}
+
+// packed is how the page is given a ZIP file to hand out.
+func packed(name string, zip []byte, problems []error) any {
 	data := js.Global().Get("Uint8Array").New(len(zip))
 	js.CopyBytesToJS(data, zip)
-	return map[string]any{"name": words.English.Share.Own.AllName + zipEnding, "data": data, "problems": lines(problems)}
+	return map[string]any{"name": name + zipEnding, "data": data, "problems": lines(problems)}
 }
 
 const zipEnding = ".zip"

@@ -231,8 +231,8 @@ const shortcuts = {
   0: "fit",
 };
 
-// The big view, for a projector: the stage and one line. A clicker's page keys
-// step.
+// The big view, for a projector: the stage and words. A clicker's page keys go
+// through the running order; without one they step.
 let big = false;
 function setBig(on) {
   big = on;
@@ -240,12 +240,14 @@ function setBig(on) {
   program().resize();
 }
 const bigKeys = {
-  " ": "play", PageDown: "step-on", PageUp: "step-back", ArrowRight: "step-on", ArrowLeft: "step-back", ".": "step-on", ",": "step-back",
-  m: "mirror", s: "speed",
+  " ": "play", PageDown: "next", PageUp: "previous", ArrowRight: "step-on", ArrowLeft: "step-back", ".": "step-on", ",": "step-back",
+  m: "mirror", s: "speed", h: "point", "+": "faster", "=": "faster", "-": "slower", t: "steps", b: "blank", Escape: "small",
 };
 function bigKey(e) {
-  if (e.key === "Escape" || e.key.toLowerCase() === "p") { setBig(false); return true; }
-  const id = bigKeys[e.key];
+  const key = e.key.length === 1 ? e.key.toLowerCase() : e.key;
+  if (key === "p") { setBig(false); return true; }
+  // A clicker's key for the dark is the full stop.
+  const id = key === "." && twins.has("next") ? "blank" : bigKeys[key];
   if (id) program().act(id, "press", 0);
   return !!id;
 }
@@ -702,6 +704,7 @@ function problem(wrong) {
 // ---- files ----
 
 async function openFile(file, purpose) {
+  if (big) setBig(false);
   for (const d of document.querySelectorAll("dialog[open]")) d.close();
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -807,6 +810,7 @@ $("share-file").addEventListener("click", () => { $("share-dialog").close(); sav
 // openLink opens the pattern in the address's fragment. It is kept from then on,
 // so the address need not hold it longer; a stage within another page keeps nothing.
 function openLink() {
+  if (big) setBig(false);
   const opened = program()?.openLink(location.hash);
   if (!opened) return;
   if (!stageOnly) history.replaceState(history.state, "", location.pathname + location.search);
@@ -1012,3 +1016,5 @@ async function load() {
   }
 }
 load();
+
+export { $, announce, button, element, give, openFile, picture, program, read, setBig, show, tool, write }; // for order.js

@@ -110,6 +110,9 @@ type Bench struct {
 	several   *session.Select // from which the next tap on a piece selects
 	compare   *comparing      // nil: nothing is compared
 	beside    comparePlan
+	running   runningOrder
+	point     point
+	blank     bool // the big view is dark
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -122,8 +125,8 @@ type Frame struct {
 	// StageOnly leaves everything out but the stage, to be looked at within another
 	// page.
 	StageOnly bool
-	// Line adds to that one line of words that can be read from the last row, and
-	// a way back.
+	// Line adds to that words that can be read from the last row, controls, and a
+	// way back.
 	Line bool
 	// Beside says that the page shows what differs, beside two patterns that are
 	// compared.
@@ -167,8 +170,15 @@ func firstSlots() []string { return []string{idArm, idProp, idLength, idRadius} 
 // SetTheme chooses the palette.
 func (b *Bench) SetTheme(t *theme.Theme) { b.theme = t }
 
-// SetFrame says how much room there is.
+// SetFrame says how much room there is. Out of the big view, what it has shown
+// gives way to what is open.
 func (b *Bench) SetFrame(f Frame) {
+	if b.frame.Line && !f.Line {
+		b.leaveBig()
+	}
+	if !b.frame.Line && f.Line {
+		b.toast = toast{} // it was about what is not seen there
+	}
 	appears := f.Beside && !b.frame.Beside
 	if b.frame = f; appears && b.compare != nil {
 		b.fillDiffers()

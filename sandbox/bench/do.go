@@ -95,11 +95,12 @@ func (b *Bench) press(id string, now float64) {
 		}
 		return
 	}
+	if b.plan.big && b.pressBig(id, now) {
+		return
+	}
 	switch id {
 	case idTold:
 		b.showTold()
-	case idSmall:
-		b.host.LeaveBig()
 	case idStepBack, idStepOn:
 		s.Playing = false
 		by := 1
@@ -338,11 +339,16 @@ func (b *Bench) figureLine() string {
 func (b *Bench) Opened(now float64) {
 	b.endCompare()
 	b.hintUntil = 0
-	b.lift = nil
-	b.stage.zoom, b.stage.reach = scene.Zoom{}, 0
+	b.fitAgain()
 	b.slots = firstSlots()
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)
 	b.settle()
+}
+
+// fitAgain lets another pattern be seen all of it, with nothing in the hand.
+func (b *Bench) fitAgain() {
+	b.lift = nil
+	b.stage.zoom, b.stage.reach = scene.Zoom{}, 0
 }
 
 // Rename changes title and notes.

@@ -53,6 +53,9 @@ type given struct {
 	perBeat     float64 // pixels
 	from        float64 // beats: the strip's left end
 	compared    compared
+	at, of      int // of the running order
+	pointing    bool
+	blank       bool
 }
 
 // compared is what is seen of a comparison and stays while it plays.
@@ -81,6 +84,7 @@ func (b *Bench) still() (g given, ok bool) {
 		rev:     s.Revision(), sel: sel, round: round, speed: s.Speed, loop: s.Loop, steps: s.Steps, mirror: s.Mirror,
 		undo: s.CanUndo(), redo: s.CanRedo(), words: b.Words, theme: b.theme, frame: b.frame, focus: b.focus,
 		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, reach: b.stage.reach, perBeat: b.perBeat(), from: b.window.from,
+		at: b.running.at, of: len(b.running.patterns), pointing: b.point.on, blank: b.blank,
 	}
 	g.first, g.last = s.Range()
 	g.named, g.read, g.tethers, g.lap = b.study.Named(), b.study.Duet, len(b.study.Tethers), b.lapStart()

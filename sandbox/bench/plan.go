@@ -13,7 +13,10 @@ import (
 type plan struct {
 	zoom      float64
 	stageOnly bool         // nothing but the stage
-	line      display.Rect // stage only: one line of words, if it has a height
+	big       bool         // nothing but the stage, to be seen from the last row
+	say       display.Rect // big: the words
+	word      float64      // big: the size of their letters
+	keys      display.Rect // big: two rows of controls
 	text      float64      // how many times the usual size text may be
 	lone      bool         // the first slider has no place
 	roomy     bool         // all rows have their height, the stage enough
@@ -96,28 +99,55 @@ func (p *plan) layOut(f Frame, lanes int) {
 	}
 }
 
-// The line of a big view: its share of the height, with letters of more than a
-// thirtieth of it, and its least height.
+// A big view's letters have a thirtieth of the screen's height at least, as is
+// common practice for what is to be read from the last row: leastShare of it and,
+// where the words stand at the side and have room, up to mostShare.
 const (
-	lineShare = 1.0 / 14
-	leastLine = 44
-	bigSide   = 600 // a big view's short side, in bench pixels, from which all is drawn larger
-	mostBig   = 2.5
+	leastShare = 1.0 / 29
+	mostShare  = 1.0 / 24
+	lineWords  = 13  // letters' sizes that a line is wide where they grow
+	leastWord  = 20  // px
+	sayLines   = 7   // of words: two for the title, four for hands, one for the beat
+	wordLine   = 1.2 // of the letters' size
+	bigKeyRow  = 54
+	bigSide    = 600 // a big view's short side, in bench pixels, from which all is drawn larger
+	mostBig    = 2.5
+	figureWide = 1.05         // of the height: the stage's width that a figure needs
+	leastPanel = 0.3          // of the width
+	mostPanel  = 0.42         // of the width
+	sayHigh    = sayLines + 1 // in lines, with the gaps between
 )
 
-// planStage gives the stage everything.
+// planStage gives the stage everything. In a big view the figure has all the
+// height of a wide screen, and the words and controls what is left at its side;
+// on an upright one they stand below.
 func planStage(f Frame, lanes int) plan {
 	z := 1.0
 	if f.Line { // strokes and letters are seen from afar
 		z = min(max(min(f.W, f.H)/bigSide, 1), mostBig)
 	}
-	stage := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
-	p := plan{zoom: z, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: stage, lanes: make([]display.Rect, lanes)}
-	if f.Line {
-		p.line, p.stage = stage.CutBottom(max(lineShare*stage.H, leastLine))
+	all := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
+	p := plan{zoom: z, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: all, lanes: make([]display.Rect, lanes)}
+	if !f.Line {
+		return p
 	}
+	p.big, p.word = true, max(f.H/z*leastShare, leastWord)
+	var panel display.Rect
+	if all.W > all.H {
+		panel, p.stage = all.CutRight(min(max(all.W-figureWide*all.H, leastPanel*all.W), mostPanel*all.W))
+		p.word = max(p.word, min(f.H/z*mostShare, panel.W/lineWords))
+	} else {
+		panel, p.stage = all.CutBottom(sayHigh*wordLine*p.word + 2*(p.bigKey()+rowGap) + 2*edge)
+	}
+	panel = panel.Inset(edge)
+	p.keys, p.say = panel.CutBottom(2*p.bigKey() + rowGap)
+	_, p.say = p.say.CutBottom(rowGap)
+	p.say.X, p.say.W = p.say.X+edge, p.say.W-2*edge
 	return p
 }
+
+// bigKey is the height of a big view's control.
+func (p *plan) bigKey() float64 { return p.taller(bigKeyRow, 14) }
 
 // row cuts a row off the lower edge, with the gap above it.
 func row(r *display.Rect, h float64) display.Rect {

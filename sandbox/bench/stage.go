@@ -216,6 +216,10 @@ func (b *Bench) stageLook() scene.Stage {
 // drawStageStill draws the stage and what lies under the trails.
 func (b *Bench) drawStageStill(l *display.List, st *scene.Stage) {
 	l.FillRect(b.plan.stage, 0, b.theme.Stage)
+	if b.point.on {
+		st.DrawPointStill(l, b.Session)
+		return
+	}
 	if b.showsHandles() {
 		st.DrawPath(l, b.Session)
 	}

@@ -2,32 +2,155 @@ package bench
 
 import (
 	"fmt"
-	"strings"
+	"image/color"
+	"math"
+	"slices"
 
+	"whorlbench/engine"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/grip"
+	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
+	"whorlbench/sandbox/words"
 )
 
-// idSmall leads back from the big view.
-const idSmall = "small"
+// Names of the big view's own controls; the page's keys know them, too.
+const (
+	idSmall    = "small" // one step back: from the dark, from pointing, from the big view
+	idPoint    = "point"
+	idPrevious = "previous"
+	idAfter    = "next"
+	idBlank    = "blank"
+	idSlower   = "slower"
+	idFaster   = "faster"
+	idSteps    = "steps"
+)
 
 // arrangeStageOnly declares the one control of a stage that stands alone, in
-// its lower right corner.
+// its lower right corner, or the two rows of a big view.
 func (b *Bench) arrangeStageOnly() {
 	const inset = 4
-	st := b.plan.stage
-	if b.plan.line.H > 0 {
-		b.add(widget.Control{ID: idSmall, Label: b.Words.View.LeaveBig, Icon: widget.IconDelete, Keys: "Escape",
-			Rect: display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + inset, W: theme.Finger, H: theme.Finger}})
+	st, s := b.plan.stage, b.Session
+	if !b.plan.big {
+		b.addPlay(display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + st.H - theme.Finger - inset, W: theme.Finger, H: theme.Finger})
+		return
 	}
-	b.addPlay(display.Rect{X: st.X + st.W - theme.Finger - inset, Y: st.Y + st.H - theme.Finger - inset, W: theme.Finger, H: theme.Finger})
+	w, v, o := &b.Words.Bench, &b.Words.View, &b.running
+	leave, back, on := words.Named{Label: v.LeaveBig, Short: v.Leave}, v.StepBack, v.StepOn
+	if b.point.on {
+		leave, back, on = v.LeavePoint, v.PieceBack, v.PieceOn
+	}
+	play, icon := w.Play.Label, widget.IconPlay
+	if s.Playing {
+		play, icon = w.Pause.Label, widget.IconPause
+	}
+	list := []bigKey{
+		{id: idStepBack, label: back, icon: widget.IconStepBack, keys: "ArrowLeft"},
+		{id: idPlay, label: play, icon: icon, keys: "Space"},
+		{id: idStepOn, label: on, icon: widget.IconStepOn, keys: "ArrowRight"},
+		{id: idSpeed, label: w.Speed.Label, caption: w.Speed.Short, text: speedText(s.Speed), keys: "S"},
+		{id: idPrevious, label: v.Previous.Label, caption: v.Previous.Short, icon: widget.IconPrevious, off: o.at == 0, keys: "PageUp"},
+		{id: idAfter, label: v.Next.Label, caption: v.Next.Short, icon: widget.IconNext, off: o.at == len(o.patterns)-1, keys: "PageDown"},
+		{id: idPoint, kind: widget.Toggle, label: v.Point.Label, caption: v.Point.Short, icon: widget.IconPoint, keys: "H"},
+		{id: idSmall, label: leave.Label, caption: leave.Short, icon: widget.IconDelete, keys: "Escape"},
+	}
+	upper, lower := b.plan.keys.CutTop(b.plan.bigKey())
+	_, lower = lower.CutTop(rowGap)
+	places := spread(upper, rowGap, 1, 1, 1, 1)
+	if b.inOrder() {
+		places = append(places, spread(lower, rowGap, 1, 1, 1, 1)...)
+	} else {
+		places = append(places, spread(lower, rowGap, 1, 1)...)
+		list = append(list[:4], list[6:]...)
+	}
+	if b.blank { // the dark is one control, which leads back
+		places[0] = display.Rect{W: b.frame.W / b.plan.zoom, H: b.frame.H / b.plan.zoom}
+		list = []bigKey{{id: idBlank, label: v.Unblank, keys: "B", bare: true}}
+	}
+	for i, k := range list {
+		b.add(widget.Control{ID: k.id, Kind: k.kind, Label: k.label, Caption: k.caption, Icon: k.icon, Text: k.text,
+			Disabled: k.off, Bare: k.bare, On: k.kind == widget.Toggle && b.point.on, Keys: k.keys, Rect: places[i]})
+	}
 }
 
-// drawStageOnly draws the pattern and that control, and no words.
+// bigKey is what a control of the big view differs in from the others.
+type bigKey struct {
+	id, label, caption, text, keys string
+	icon                           widget.Icon
+	kind                           widget.Kind
+	off, bare                      bool
+}
+
+// pressBig carries out what the big view alone has, or has otherwise than the
+// bench; ok is false if the bench does it. In the dark, any press brings the light
+// back and no more.
+func (b *Bench) pressBig(id string, now float64) (ok bool) {
+	s := b.Session
+	if b.blank {
+		b.blank = false
+		return true
+	}
+	by := 1
+	switch id {
+	case idStepBack, idPrevious, idSlower:
+		by = -1
+	}
+	switch id {
+	case idBlank:
+		b.blank = true
+		b.host.Announce(b.Words.View.Blank)
+	case idPoint, idSmall:
+		switch {
+		case b.point.on:
+			b.endPoint()
+		case id == idPoint:
+			b.beginPoint()
+		default:
+			b.host.LeaveBig()
+		}
+	case idPrevious, idAfter:
+		if b.inOrder() {
+			b.nextItem(by, now)
+		} else { // a clicker's keys step where there is nothing to go on to
+			b.stepBig(by)
+		}
+	case idStepBack, idStepOn:
+		b.stepBig(by)
+	case idSlower, idFaster:
+		// The speeds go from the tempo's down, and the last is twice that.
+		n := len(speeds)
+		fall := (slices.Index(speeds, s.Speed)+1)%n - by
+		s.Speed = speeds[(min(max(fall, 0), n-1)+n-1)%n]
+		b.host.Announce(b.beatNow())
+	case idSteps:
+		v := &b.Words.View
+		s.Steps = (s.Steps + 1) % session.Steps(len(v.StepsBy))
+		b.say(fmt.Sprintf(v.StepsNow, v.StepsBy[s.Steps]), now)
+		b.host.Settled()
+	default:
+		return false
+	}
+	return true
+}
+
+// stepBig goes a beat or petal on or back or, while a piece is pointed at, a
+// piece.
+func (b *Bench) stepBig(by int) {
+	if b.Session.Playing = false; b.point.on {
+		b.pointStep(by)
+		return
+	}
+	b.Session.Step(by)
+}
+
+// drawStageOnly draws the pattern and those controls; in a big view also words.
 func (b *Bench) drawStageOnly() *display.List {
 	l, looks, st := &b.list, b.looks(), b.stageLook()
+	if b.blank {
+		l.Reset(color.NRGBA{A: 255})
+		return l
+	}
 	if b.kept.drawn {
 		l.Rewind()
 	} else {
@@ -36,34 +159,110 @@ func (b *Bench) drawStageOnly() *display.List {
 		l.Keep()
 		b.kept.drawn = b.kept.ok
 	}
-	st.DrawMoving(l, b.Session)
-	b.drawLine(l)
+	if b.point.on {
+		st.DrawPointMoving(l, b.Session)
+	} else {
+		st.DrawMoving(l, b.Session)
+	}
+	if b.plan.big {
+		b.drawSay(l)
+	}
 	for i := range b.controls {
 		looks.Draw(l, &b.controls[i])
 	}
 	return l
 }
 
-// drawLine writes what each hand does at the playhead, and the beat, as large as
-// the line holds.
-func (b *Bench) drawLine(l *display.List) {
-	r := b.plan.line
-	if r.H == 0 {
-		return
+// drawSay writes which pattern this is, what each hand does at the playhead or
+// which piece is pointed at, and the beat. Each has its place, so that nothing
+// jumps as the pattern plays.
+func (b *Bench) drawSay(l *display.List) {
+	s, t, r, size := b.Session, b.theme, b.plan.say, b.plan.word
+	high := size * wordLine
+	y := r.Y + max((r.H-sayHigh*high)/2, 0) + size
+	// write writes a text in so many lines at most and returns how many it took.
+	write := func(text string, indent float64, most int, ink color.NRGBA) int {
+		lines := b.faces.Wrap(text, size, true, r.W-indent)
+		if len(lines) > most {
+			lines = lines[:most]
+			lines[most-1] = b.faces.Fit(lines[most-1]+" …", size, true, r.W-indent)
+		}
+		for i, line := range lines {
+			l.Text(display.Pt{X: r.X + indent, Y: y + float64(i)*high}, size, true, ink, line)
+		}
+		return len(lines)
 	}
-	l.FillRect(r, 0, b.theme.Ground)
-	parts := append(b.doings(b.Session), fmt.Sprintf(b.Words.View.BeatNow, int(b.Session.RoundBeat())+1))
-	text := strings.Join(parts, " · ")
-	size := b.shrink(text, r.H*0.62, theme.TextBody, r.W-24)
-	text = b.faces.Fit(text, size, true, r.W-24)
-	l.Text(display.Pt{X: r.X + (r.W-b.faces.Width(text, size, true))/2, Y: r.Y + r.H/2 + size*0.36}, size, true, b.theme.Ink, text)
-}
-
-// onStageOnly lets a tap anywhere play or pause.
-func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
-	for _, g := range gestures {
-		if g.Act == grip.Tap || g.Act == grip.DoubleTap {
-			b.Do(widget.Intent{ID: idPlay}, now)
+	title := s.Pattern().Title
+	if b.inOrder() {
+		title = b.orderSays(b.Words.View.OrderNow)
+	}
+	if b.toast.text != "" { // in its place for a while
+		y += (float64(write(b.toast.text, 0, 2, t.Ink)) + 0.5) * high
+	} else {
+		y += (float64(write(title, 0, 2, t.Muted)) + 0.5) * high
+	}
+	if b.point.on {
+		write(b.pieceSentence(), 0, 4, t.Ink)
+		y += 4 * high
+	} else {
+		for i, k := range s.Tracks() {
+			if s.Hidden(i) {
+				continue
+			}
+			_, piece, _ := k.Locate(s.Beat())
+			left := k.Lane.Side == engine.Left
+			b.drawHand(l, display.Pt{X: r.X + size*0.5, Y: y - size*0.36}, size*0.4, left)
+			write(b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece})), size*1.4, 2, t.Ink)
+			y += 2 * high
 		}
 	}
+	y += 0.5 * high
+	write(b.beatNow(), 0, 1, t.Muted)
+}
+
+// drawHand draws the sign of a hand as it has on the stage.
+func (b *Bench) drawHand(l *display.List, at display.Pt, radius float64, left bool) {
+	if left {
+		l.Ring(at, radius, radius*0.4, b.theme.Left)
+		return
+	}
+	l.Disc(at, radius, b.theme.Right)
+}
+
+// beatNow says at which beat the playhead is, and how fast it goes if not as the
+// pattern has it.
+func (b *Bench) beatNow() string {
+	v, beat := &b.Words.View, int(math.Floor(b.Session.RoundBeat()))+1
+	if speed := b.Session.Speed; speed != 1 {
+		return fmt.Sprintf(v.BeatAt, beat, speedText(speed))
+	}
+	return fmt.Sprintf(v.BeatNow, beat)
+}
+
+// swipe is how far, in bench pixels, a finger goes across to turn to the next
+// pattern, and swipeSlope how much farther than up or down.
+const (
+	swipe      = 48
+	swipeSlope = 1.5
+)
+
+// onStageOnly lets a tap anywhere play or pause; a swipe turns to another
+// pattern of the running order. While a piece is pointed at, a tap points.
+func (b *Bench) onStageOnly(gestures []grip.Gesture, now float64) {
+	for _, g := range gestures {
+		d := g.At.Sub(g.From)
+		switch tap := g.Act == grip.Tap || g.Act == grip.DoubleTap; {
+		case tap && b.point.on:
+			b.pointTap(g.At)
+		case tap:
+			b.Do(widget.Intent{ID: idPlay}, now)
+		case g.Act == grip.Drop && math.Abs(d.X) >= swipe && math.Abs(d.X) >= swipeSlope*math.Abs(d.Y) && b.inOrder():
+			by := 1
+			if d.X > 0 {
+				by = -1
+			}
+			b.nextItem(by, now)
+		}
+	}
+	b.settle()
 }

@@ -1,7 +1,6 @@
 package bench_test
 
 import (
-	"strings"
 	"testing"
 
 	"whorlbench/sandbox/bench"
@@ -48,28 +47,5 @@ func TestStageOnly(t *testing.T) {
 	}
 	if !r.s.Pattern().Equal(before) || r.s.Revision() != rev || r.host.Changes != 0 {
 		t.Error("the pattern has changed")
-	}
-}
-
-// The big view has one line that can be read from the last row: letters of a
-// thirtieth of the height at least (common practice for slides), and a way back.
-func TestBigView(t *testing.T) {
-	for _, f := range []bench.Frame{{W: 1920, H: 1080}, {W: 390, H: 844}, {W: 844, H: 390}} {
-		f.StageOnly, f.Line = true, true
-		r := newRig(t, f, "half-moon")
-		var line display.Mark
-		for _, m := range r.b.Draw().Marks {
-			if m.Kind == display.Text && len([]rune(m.Text)) > 2 {
-				line = m
-			}
-		}
-		if !strings.HasPrefix(line.Text, "extension · beat 1") || line.Size*r.b.Zoom() < f.H/30 && f.W > f.H {
-			t.Errorf("%vx%v: the line is %q in letters of %v", f.W, f.H, line.Text, line.Size)
-		}
-		r.tap("small")
-		r.b.Do(widget.Intent{ID: "step-on"}, 0)
-		if r.s.Beat() != 1 {
-			t.Errorf("%vx%v: a clicker's step leads to beat %v, want 1", f.W, f.H, r.s.Beat())
-		}
 	}
 }

@@ -28,9 +28,12 @@ type Settings struct {
 
 // Settings returns what holds now.
 func (b *Bench) Settings() Settings {
-	v := b.view
+	v, loop := b.view, b.Session.Loop
+	if b.point.on {
+		loop = b.point.loop
+	}
 	return Settings{
-		Trail: int(v.Trail), Step: int(b.Session.Steps), Loop: int(b.Session.Loop),
+		Trail: int(v.Trail), Step: int(b.Session.Steps), Loop: int(loop),
 		HandPath: !v.HideHandPath, Grid: !v.HideGrid, Arms: !v.HideArms, Letters: !v.HideLetters,
 		Whole: !v.HideWhole, Kinds: !v.PlainInk, ByPiece: v.ByPiece, Alone: b.alone, Slack: !v.HideSlack, Taken: v.Taken,
 	}

@@ -26,6 +26,23 @@ const (
 // Nearest returns the place of the heads' curves that is seen nearest to p,
 // within reach pixels: of the piece in hand, and of every lane's last round.
 func Nearest(s *session.Session, v View, p display.Pt, reach float64) (hit Hit, ok bool) {
+	sel, now := s.Selected(), s.Beat()
+	return nearest(s, v, p, reach, func(at session.Select, thisRound bool, from, to float64) bool {
+		return at == sel && thisRound || from <= now && to >= now-s.Tracks()[at.Lane].Beats
+	})
+}
+
+// NearestInRound is Nearest where each lane's whole round is drawn, the one that
+// the playhead is in. Hidden lanes are not hit.
+func NearestInRound(s *session.Session, v View, p display.Pt, reach float64) (hit Hit, ok bool) {
+	return nearest(s, v, p, reach, func(at session.Select, thisRound bool, _, _ float64) bool {
+		return thisRound && !s.Hidden(at.Lane)
+	})
+}
+
+// nearest looks at what is drawn: of a piece, in this round or the one before,
+// from a beat to a beat.
+func nearest(s *session.Session, v View, p display.Pt, reach float64, drawn func(at session.Select, thisRound bool, from, to float64) bool) (hit Hit, ok bool) {
 	best := math.Inf(1)
 	sel := s.Selected()
 	for lane, t := range s.Tracks() {
@@ -48,8 +65,7 @@ func Nearest(s *session.Session, v View, p display.Pt, reach float64) (hit Hit, 
 				for k := range n {
 					u0, u1 := float64(k)/float64(n), float64(k+1)/float64(n)
 					b := v.ToScreen(t.PointAt(r, i, u1).Head)
-					drawn := at == sel && r == round || start+u0*g.Span <= now && start+u1*g.Span >= now-t.Beats
-					if drawn {
+					if drawn(at, r == round, start+u0*g.Span, start+u1*g.Span) {
 						share, away := onSegment(a, b, p)
 						if away <= reach && away-favour < best {
 							best, ok = away-favour, true

@@ -39,15 +39,19 @@ func (st *Stage) trail(l *display.List, lane int, s *session.Session) {
 // slice draws the part that the piece in hand keeps of its elementary
 // pattern, in full ink, with its two cut ends marked.
 func (st *Stage) slice(l *display.List, s *session.Session, sel session.Select) {
+	if s.Playing {
+		st.sliceIn(l, s, sel, 2, 0.55)
+	} else {
+		st.sliceIn(l, s, sel, 3.5, 1)
+	}
+}
+
+// sliceIn draws it with a stroke of a width, in pixels, and an opacity.
+func (st *Stage) sliceIn(l *display.List, s *session.Session, sel session.Select, width, strong float64) {
 	t := s.Tracks()[sel.Lane]
 	g := &t.Legs[sel.Piece]
 	round, _, _ := t.Locate(s.Beat())
-	width, c := 3.5, st.inkOf(s, sel)
-	strong := 1.0
-	if s.Playing {
-		width, strong = 2, 0.55
-		c = display.Clear(c, strong)
-	}
+	c := display.Clear(st.inkOf(s, sel), strong)
 	n := legPoints(g, mostPoints)
 	line := func(width float64, c color.NRGBA) {
 		l.BeginLine(width, c, false)

@@ -132,15 +132,18 @@ func (st *Stage) handPath(l *display.List, t *engine.Track) {
 // whole draws the elementary pattern of which the piece in hand is a slice,
 // pale.
 func (st *Stage) whole(l *display.List, s *session.Session, sel session.Select) {
-	t := s.Tracks()[sel.Lane]
-	w := t.Legs[sel.Piece].Whole()
-	turned := st.turned(s, sel)
-	c := display.Mix(st.Theme.Stage, st.ink(t), 0.38)
-	l.BeginLine(1.5, c, false)
+	l.BeginLine(1.5, display.Mix(st.Theme.Stage, st.ink(s.Tracks()[sel.Lane]), 0.38), false)
+	st.wholeTo(s, sel, func(at display.Pt) { l.To(at, 1) })
+}
+
+// wholeTo goes along that elementary pattern, as it lies in the round that the
+// playhead is in.
+func (st *Stage) wholeTo(s *session.Session, sel session.Select, to func(display.Pt)) {
+	w, turned := s.Tracks()[sel.Lane].Legs[sel.Piece].Whole(), st.turned(s, sel)
 	n := WholePoints(w)
 	for k := 0; k <= n; k++ {
 		p := w.Point(float64(k) / float64(n))
-		l.To(st.View.ToScreen(p.Hand+(p.Head-p.Hand)*turned), 1)
+		to(st.View.ToScreen(p.Hand + (p.Head-p.Hand)*turned))
 	}
 }
 

@@ -28,6 +28,9 @@ const (
 	IconMirror
 	IconMinus
 	IconPlus
+	IconPrevious
+	IconNext
+	IconPoint
 )
 
 // drawIcon draws an icon in a square of side s about at.
@@ -106,6 +109,17 @@ func drawIcon(l *display.List, k Icon, at display.Pt, s float64, c color.NRGBA) 
 	case IconPlus:
 		line(2.2, p(4.5, 10), p(15.5, 10))
 		line(2.2, p(10, 4.5), p(10, 15.5))
+	case IconPrevious, IconNext:
+		way := 6.0
+		if k == IconNext {
+			way = -6
+		}
+		for _, x := range []float64{7, 13} {
+			line(2.2, p(x+way/2, 3.5), p(x-way/2, 10), p(x+way/2, 16.5))
+		}
+	case IconPoint: // one piece of a ring in full ink
+		arc(l, at, 7.5*u, 1.2*u, 0, 360, c)
+		arc(l, at, 7.5*u, 4*u, 200, 300, c)
 	}
 }
 

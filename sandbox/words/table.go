@@ -21,6 +21,7 @@ type Table struct {
 	State    State
 	Capture  Capture
 	Film     Film
+	Order    Order
 	Report   Report
 	Duet     Duet
 	Library  Library
@@ -51,6 +52,7 @@ var English = Table{
 	State:    englishState,
 	Capture:  englishCapture,
 	Film:     englishFilm,
+	Order:    englishOrder,
 	Report:   englishReport,
 	Duet:     englishDuet,
 	Library:  englishLibrary,

@@ -10,6 +10,15 @@ type View struct {
 	Slack, Taken                                       string
 	Big, LeaveBig                                      string
 	BeatNow                                            string // %d
+	BeatAt                                             string // %d, %s: the playing speed
+	Leave                                              string // the big view, in short
+	Point, LeavePoint                                  Named
+	PieceBack, PieceOn                                 string   // while a piece is pointed at
+	Previous, Next                                     Named    // pattern of the running order
+	Blank, Unblank                                     string   // the screen
+	StepsNow                                           string   // %s: as StepsBy
+	OrderNow, OrderSaid                                string   // %d of %d, %s: title; seen, and spoken
+	OrderEnds                                          []string // this is the first, the last
 	StepBack, StepOn                                   string
 	LoopNow                                            string // %s: what
 	TapTempo                                           string
@@ -33,6 +42,22 @@ var englishView = View{
 	Big:      "Big view",
 	LeaveBig: "Leave the big view",
 	BeatNow:  "beat %d",
+
+	BeatAt:     "beat %d · %s",
+	Leave:      "Leave",
+	Point:      Named{"Hold and point at one piece", "Point"},
+	LeavePoint: Named{"Leave pointing", "Go on"},
+	PieceBack:  "Point at the piece before",
+	PieceOn:    "Point at the next piece",
+	Previous:   Named{"Previous pattern of the running order", "Previous"},
+	Next:       Named{"Next pattern of the running order", "Next"},
+	Blank:      "The screen is dark. Any key or a tap brings it back.",
+	Unblank:    "Bring the picture back",
+	StepsNow:   "Steps go %s",
+	OrderNow:   "%d of %d · %s",
+	OrderSaid:  "Pattern %d of %d: %s",
+	OrderEnds:  []string{"This is the first pattern", "This is the last pattern"},
+
 	Slack:    "Dots where a tether would go slack",
 	Taken:    "The way a hand would really take, in dashes",
 	StepBack: "Step back",

@@ -84,6 +84,11 @@ func TestAxe(t *testing.T) {
 			}
 			v.pick("pier-end")
 			v.judge(axe, "two hands")
+			v.click("show-more")
+			v.drawing(func() { v.click("show-big") })
+			v.judge(axe, "big view")
+			v.act("small")
+			v.wait(`!document.documentElement.classList.contains("big")`)
 			eval[bool](v, `(document.getElementById("theme").value = "night", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
 			v.judge(axe, "night")
 			for _, d := range v.dialogs() {
@@ -115,6 +120,7 @@ func (v *visit) dialogs() []dialog {
 		{"share-dialog", func() { eval[bool](v, `(document.querySelector("#more .show-share").click(), true)`) }},
 		{"more", func() { v.click("show-more") }},
 		{"film", func() { v.click("show-more"); v.click("show-film") }},
+		{"order", func() { v.click("show-more"); v.click("show-order") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
 		{"sheet", func() { v.act("seam-0-0") }},
