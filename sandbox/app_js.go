@@ -5,6 +5,7 @@ package main
 import (
 	"fmt"
 	"image/color"
+	"maps"
 	"time"
 
 	"github.com/hajimehoshi/ebiten/v2"
@@ -71,7 +72,9 @@ func run(page *host.Page) error {
 	}
 	a.problemAtStart, a.stageOnly = problem, f.StageOnly
 	page.OnChange, page.OnTake = a.keep, a.takeCompared
-	page.Serve(a.functions())
+	functions := a.functions()
+	maps.Copy(functions, a.practising())
+	page.Serve(functions)
 	a.resize()
 
 	ebiten.SetFPSMode(ebiten.FPSModeVsyncOffMinimum)
@@ -90,7 +93,7 @@ func (a *app) now() float64 { return float64(time.Now().UnixMicro()) / 1000 }
 // resize takes over the room and the palette that the page has.
 func (a *app) resize() {
 	f := a.page.Frame()
-	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly, Line: f.Line, Beside: f.Beside})
+	a.bench.SetFrame(bench.Frame{W: f.W, H: f.H, Top: f.Top, Right: f.Right, Bottom: f.Bottom, Left: f.Left, Text: f.Text, StageOnly: f.StageOnly, Line: f.Line, Practice: f.Practice, Beside: f.Beside})
 	a.bench.SetTheme(&theme.Day)
 	if f.Night {
 		a.bench.SetTheme(&theme.Night)

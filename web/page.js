@@ -290,6 +290,7 @@ function benchKey(e) {
   }
   if (e.key.toLowerCase() === "p") { setBig(true); return true; }
   if (e.key.toLowerCase() === "d") { chooseOther(); return true; }
+  if (e.key.toLowerCase() === "k") { $("show-practise").click(); return true; }
   if (e.key === "l") { program().loop(); return true; }
   if (e.key === "Home") { program().act("playhead", "set", 0); return true; }
   const id = shortcuts[e.key.length === 1 ? e.key.toLowerCase() : e.key];
@@ -868,6 +869,7 @@ function textSize() {
   return Math.min(Math.max(parseFloat(getComputedStyle(document.documentElement).fontSize) / 16, 1), 2);
 }
 
+let edges = null; // of a stage that something else surrounds
 function frame() {
   const s = getComputedStyle(probe);
   return JSON.stringify({
@@ -875,6 +877,7 @@ function frame() {
     Top: $("head").offsetHeight, Right: beside() ? $("differs").offsetWidth : parseFloat(s.paddingRight) || 0,
     Bottom: parseFloat(s.paddingBottom) || 0, Left: parseFloat(s.paddingLeft) || 0,
     Night: isNight(), Still: still.matches, Text: textSize(), StageOnly: stageOnly || big, Line: big, Beside: beside(),
+    ...(edges && { ...edges, StageOnly: true, Practice: true }),
   });
 }
 
@@ -888,6 +891,7 @@ function announce(text) {
 }
 window.whorlbenchPage = {
   give, // for film.js
+  stageIn(within) { edges = within; program()?.resize(); }, // for practise.js: null brings the bench back
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
     queue = [];

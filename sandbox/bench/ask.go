@@ -41,7 +41,7 @@ func (b *Bench) Answer(id, text string, now float64) (refused string) {
 	if d == nil && !later {
 		return ""
 	}
-	v, err := frac.Parse(strings.TrimSpace(strings.NewReplacer("−", "-", ",", ".", " ", "").Replace(text)))
+	v, err := typed(text)
 	if err != nil {
 		return fmt.Sprintf(w.NotNumber, shorten(text, 40))
 	}
@@ -64,6 +64,11 @@ func (b *Bench) Answer(id, text string, now float64) (refused string) {
 	}
 	b.settle()
 	return refused
+}
+
+// typed reads a number as people type it.
+func typed(text string) (frac.Frac, error) {
+	return frac.Parse(strings.TrimSpace(strings.NewReplacer("−", "-", ",", ".", " ", "").Replace(text)))
 }
 
 func shorten(s string, most int) string {

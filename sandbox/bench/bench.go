@@ -40,6 +40,11 @@ type Host interface {
 	// Settled says that the person's settings have changed: the time to keep
 	// them.
 	Settled()
+	// Heard returns how many seconds of practice have been heard, by the clock of
+	// what sounds.
+	Heard() float64
+	// Count shows where practice is; it has changed.
+	Count(c Count)
 }
 
 // Question is a value to be typed.
@@ -113,6 +118,8 @@ type Bench struct {
 	running   runningOrder
 	point     point
 	blank     bool // the big view is dark
+
+	practising *practising // nil: not
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page
@@ -128,6 +135,8 @@ type Frame struct {
 	// Line adds to that words that can be read from the last row, controls, and a
 	// way back.
 	Line bool
+	// Practice adds to StageOnly what each hand does, to be read from afar.
+	Practice bool
 	// Beside says that the page shows what differs, beside two patterns that are
 	// compared.
 	Beside bool
@@ -252,9 +261,12 @@ func (b *Bench) Pointers(events []widget.Pointer, now float64) {
 // Step moves time on by seconds and returns whether the picture goes on
 // changing by itself.
 func (b *Bench) Step(seconds, now float64) (moving bool) {
-	if b.compare != nil {
+	switch {
+	case b.practising != nil:
+		b.followSound()
+	case b.compare != nil:
 		b.compare.advance(seconds)
-	} else if b.Session.Playing {
+	case b.Session.Playing:
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)

@@ -56,6 +56,7 @@ type given struct {
 	at, of      int // of the running order
 	pointing    bool
 	blank       bool
+	practising  bool
 }
 
 // compared is what is seen of a comparison and stays while it plays.
@@ -85,6 +86,7 @@ func (b *Bench) still() (g given, ok bool) {
 		undo: s.CanUndo(), redo: s.CanRedo(), words: b.Words, theme: b.theme, frame: b.frame, focus: b.focus,
 		view: b.view, alone: b.alone, tryout: b.trying(), zoom: b.stage.zoom, reach: b.stage.reach, perBeat: b.perBeat(), from: b.window.from,
 		at: b.running.at, of: len(b.running.patterns), pointing: b.point.on, blank: b.blank,
+		practising: b.practising != nil,
 	}
 	g.first, g.last = s.Range()
 	g.named, g.read, g.tethers, g.lap = b.study.Named(), b.study.Duet, len(b.study.Tethers), b.lapStart()

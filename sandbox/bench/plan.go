@@ -13,6 +13,7 @@ import (
 type plan struct {
 	zoom      float64
 	stageOnly bool         // nothing but the stage
+	line      display.Rect // stage only: what each hand does, if it has a height
 	big       bool         // nothing but the stage, to be seen from the last row
 	say       display.Rect // big: the words
 	word      float64      // big: the size of their letters
@@ -118,16 +119,26 @@ const (
 	sayHigh    = sayLines + 1 // in lines, with the gaps between
 )
 
+// The line under the stage of who practises: its share of the height, and its
+// least height.
+const (
+	practiceLine = 1.0 / 14
+	leastLine    = 44
+)
+
 // planStage gives the stage everything. In a big view the figure has all the
 // height of a wide screen, and the words and controls what is left at its side;
 // on an upright one they stand below.
 func planStage(f Frame, lanes int) plan {
 	z := 1.0
-	if f.Line { // strokes and letters are seen from afar
+	if f.Line || f.Practice { // strokes and letters are seen from afar
 		z = min(max(min(f.W, f.H)/bigSide, 1), mostBig)
 	}
 	all := display.Rect{X: f.Left / z, Y: f.Top / z, W: (f.W - f.Left - f.Right) / z, H: (f.H - f.Top - f.Bottom) / z}
 	p := plan{zoom: z, text: min(max(f.Text, 1), mostText), stageOnly: true, stage: all, lanes: make([]display.Rect, lanes)}
+	if f.Practice {
+		p.line, p.stage = all.CutBottom(max(practiceLine*all.H, leastLine))
+	}
 	if !f.Line {
 		return p
 	}

@@ -28,8 +28,12 @@ const (
 )
 
 // arrangeStageOnly declares the one control of a stage that stands alone, in
-// its lower right corner, or the two rows of a big view.
+// its lower right corner, or the two rows of a big view. Who practises has the
+// page's.
 func (b *Bench) arrangeStageOnly() {
+	if b.practising != nil {
+		return
+	}
 	const inset = 4
 	st, s := b.plan.stage, b.Session
 	if !b.plan.big {
@@ -167,6 +171,7 @@ func (b *Bench) drawStageOnly() *display.List {
 	if b.plan.big {
 		b.drawSay(l)
 	}
+	b.drawDoings(l)
 	for i := range b.controls {
 		looks.Draw(l, &b.controls[i])
 	}

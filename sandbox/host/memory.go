@@ -15,6 +15,8 @@ type Memory struct {
 	Settles int
 	Pairs   int // comparisons begun and not left
 	Takes   int
+	Sounded float64 // seconds, that Heard returns
+	Counts  []bench.Count
 }
 
 // Announce remembers a text.
@@ -53,3 +55,9 @@ func (m *Memory) Changed() { m.Changes++ }
 
 // Settled counts changes of settings.
 func (m *Memory) Settled() { m.Settles++ }
+
+// Heard returns what was put into Sounded.
+func (m *Memory) Heard() float64 { return m.Sounded }
+
+// Count remembers where practice was.
+func (m *Memory) Count(c bench.Count) { m.Counts = append(m.Counts, c) }

@@ -79,6 +79,17 @@ func (p *Page) LeaveBig() { p.script.Call("leaveBig") }
 // Settled lets the page keep the person's settings.
 func (p *Page) Settled() { p.script.Call("settled") }
 
+// Heard returns how many seconds of practice have been heard.
+func (p *Page) Heard() float64 { return p.script.Call("heard").Float() }
+
+// Count shows where practice is.
+func (p *Page) Count(c bench.Count) {
+	p.script.Call("count", map[string]any{
+		"beat": c.Beat, "first": c.First, "countIn": c.CountIn,
+		"number": c.Number, "round": c.Round, "tempo": c.Tempo, "next": c.Next, "slack": c.Slack,
+	})
+}
+
 // Pointers takes the pointer events that have come since the last call and
 // appends them to dst.
 func (p *Page) Pointers(dst []widget.Pointer) []widget.Pointer {
@@ -154,6 +165,7 @@ type Frame struct {
 	Text                     float64 // how much larger than usual text is wanted
 	Night, Still             bool
 	StageOnly, Line          bool
+	Practice                 bool
 	Beside                   bool // what differs is shown beside two patterns
 }
 

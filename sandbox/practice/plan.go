@@ -5,6 +5,7 @@
 package practice
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -38,24 +39,46 @@ const (
 	MostRounds  = 1000
 )
 
-// Check says what is wrong with a plan.
+// Part is a number of a plan.
+type Part uint8
+
+// The parts.
+const (
+	OfTempo Part = iota
+	OfCountIn
+	OfUp
+	OfRounds
+	OfCeiling
+)
+
+var partNames = [...]string{"tempo", "count-in", "ladder: up by", "ladder: rounds", "ladder: ceiling"}
+
+// Fault is a part of a plan that is out of its range.
+type Fault struct {
+	Part               Part
+	Found, Least, Most float64
+}
+
+// Error says what was found and what is allowed.
+func (f *Fault) Error() string {
+	return fmt.Sprintf("practice: %s: found %v, allowed %v to %v", partNames[f.Part], f.Found, f.Least, f.Most)
+}
+
+// Check says what is wrong with a plan: the first *Fault, or that there is no
+// hand.
 func (p Plan) Check() error {
-	l := p.Ladder
-	switch {
-	case len(p.Pattern.Lanes) == 0:
-		return fmt.Errorf("practice: found no hand, want one or two")
-	case !(p.Tempo >= LeastTempo && p.Tempo <= MostTempo):
-		return fmt.Errorf("practice: tempo %v, want %v to %v", p.Tempo, LeastTempo, MostTempo)
-	case p.CountIn < 0 || p.CountIn > MostCountIn:
-		return fmt.Errorf("practice: count-in of %d beats, want 0 to %d", p.CountIn, MostCountIn)
-	case l == Ladder{}:
-		return nil
-	case !(l.Up >= LeastUp && l.Up <= MostTempo):
-		return fmt.Errorf("practice: up by %v, want %v to %v", l.Up, LeastUp, MostTempo)
-	case l.Rounds < 1 || l.Rounds > MostRounds:
-		return fmt.Errorf("practice: up every %d rounds, want 1 to %d", l.Rounds, MostRounds)
-	case !(l.Ceiling >= p.Tempo && l.Ceiling <= MostTempo):
-		return fmt.Errorf("practice: up to %v, want %v to %v", l.Ceiling, p.Tempo, MostTempo)
+	if len(p.Pattern.Lanes) == 0 {
+		return errors.New("practice: found no hand, allowed one or two")
+	}
+	parts := []Fault{{OfTempo, p.Tempo, LeastTempo, MostTempo}, {OfCountIn, float64(p.CountIn), 0, MostCountIn}}
+	if l := p.Ladder; l != (Ladder{}) {
+		parts = append(parts, Fault{OfUp, l.Up, LeastUp, MostTempo}, Fault{OfRounds, float64(l.Rounds), 1, MostRounds},
+			Fault{OfCeiling, l.Ceiling, p.Tempo, MostTempo})
+	}
+	for _, f := range parts {
+		if !(f.Found >= f.Least && f.Found <= f.Most) { // nor is what is no number
+			return &f
+		}
 	}
 	return nil
 }

@@ -132,6 +132,17 @@ func (s *Schedule) Steps() []Step {
 	return steps
 }
 
+// NextStep returns the first change of the tempo after a second; ok is false if
+// there is none.
+func (s *Schedule) NextStep(seconds float64) (step Step, ok bool) {
+	i := s.at(seconds) + 1
+	if i >= len(s.segments) {
+		return Step{}, false
+	}
+	g := s.segments[i]
+	return Step{g.seconds, g.beat, g.tempo}, true
+}
+
 // Step is a change of the tempo.
 type Step struct{ Seconds, Beat, Tempo float64 }
 

@@ -50,12 +50,21 @@ func (s *Session) loop() (from, length float64) {
 		round, _, _ := t.Locate(s.beat)
 		return float64(round)*t.Beats + g.Start, g.Span
 	}
-	length = farBeat * s.Round()
+	return 0, s.whole()
+}
+
+// whole returns after how many beats all begins again, or is taken to.
+func (s *Session) whole() float64 {
+	length := farBeat * s.Round()
 	if c := s.closes(); c.ok && c.beats < length {
 		length = c.beats
 	}
-	return 0, length
+	return length
 }
+
+// PlayTo puts the playhead where something else is that has counted the beats
+// from the start, on and on; before the start it waits there.
+func (s *Session) PlayTo(beat float64) { s.beat = math.Mod(math.Max(beat, 0), s.whole()) }
 
 // Step moves the playhead to the next place that steps go to, on (1) or
 // back (−1), and takes the piece there in hand.

@@ -87,6 +87,7 @@ var englishPage = Page{
 		{"D", "compare with another pattern; there O lays one over the other, X swaps them, D tells what differs, Escape leaves"},
 		{"P", "the big view, for a projector; there the page keys step, as a clicker does, or turn to the next pattern of a running order, and Escape leaves"},
 		{"H, − +, T, B", "in the big view: hold and point at a piece; slower, faster; steps by beat or petal; a dark screen"},
+		{"K", "practise to a click; there Space pauses and goes on, the arrows change the tempo by 2, the page keys by 5, and Escape ends it"},
 		{"M", "mirror the view"},
 		{"Z, Shift Z, 0", "look closer at the head, from further away, fit the view"},
 		{"?", "this list"},

@@ -17,6 +17,7 @@ type Practice struct {
 	Ladder      string // %s, %s, %s, %s: from, by how much, every so many rounds, to
 	OneTempo    string // %s
 	Events      PracticeEvents
+	Screen      PracticeScreen
 }
 
 // PracticeEvents name what is clicked.
@@ -37,6 +38,7 @@ var englishPractice = Practice{
 		Beat: "beat", Round: "first beat of a round", LeftJoin: "join of the left hand", RightJoin: "join of the right hand",
 		CountIn: "count-in", Faster: "faster from here",
 	},
+	Screen: englishPracticeScreen,
 }
 
 // TautHand is one hand's tether, as far as practising asks for it.
@@ -44,6 +46,12 @@ type TautHand struct {
 	Side   engine.Side
 	Rigid  bool
 	Window tether.Window
+}
+
+// Taut reports whether the tether is nowhere slack at a tempo (beats a minute).
+func (h *TautHand) Taut(tempo float64) bool {
+	w := &h.Window
+	return h.Rigid || w.OK && tempo >= w.From && (w.Open || tempo <= w.To)
 }
 
 // BeforePractice says what to know before practice from one tempo to another

@@ -121,6 +121,8 @@ func (v *visit) dialogs() []dialog {
 		{"more", func() { v.click("show-more") }},
 		{"film", func() { v.click("show-more"); v.click("show-film") }},
 		{"order", func() { v.click("show-more"); v.click("show-order") }},
+		{"practise", func() { v.click("show-more"); v.click("show-practise") }},
+		{"practise-view", func() { v.click("show-more"); v.click("show-practise"); v.click("practise-start") }},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
 		{"sheet", func() { v.act("seam-0-0") }},
