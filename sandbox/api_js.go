@@ -75,6 +75,9 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 		"compared":  a.compared,
 		"openLink":  seen(a.openLink),
 
+		"shown":  a.shown,
+		"judged": a.judged,
+
 		"file":  a.file,
 		"about": a.about,
 		"drawn": func([]js.Value) any { return a.drawn },

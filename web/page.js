@@ -284,6 +284,7 @@ function benchKey(e) {
   if (e.key === " ") return press("play");
   if (e.key.toLowerCase() === "z") { program().zoom(e.shiftKey ? 1 / stageZoom : stageZoom); return true; }
   if (e.key === "?") { showMore(); return true; }
+  if (e.key.toLowerCase() === "g") { $("show-glossary").click(); return true; }
   if (twins.has("take")) {
     const id = { Escape: "leave", Enter: "take", w: "next-way" }[e.key];
     if (id) return press(id);
@@ -397,6 +398,12 @@ function patternButton(p) {
   const li = element("li", "", b, after);
   li.dataset.notes = p.notes;
   return li;
+}
+
+// pick opens a built-in pattern, whatever is open over the bench.
+function pick(id) {
+  for (const d of document.querySelectorAll("dialog[open]")) d.close();
+  problem(program().pick(id));
 }
 
 let patternsAt = 0; // how far down the list was looked through
@@ -618,7 +625,7 @@ function optionLists(id, options, within) {
 
 // optionButton is a thing to pick, which closes the dialog that it stands in.
 function optionButton(list, o, within) {
-  const b = button("", ...(o.picture ? [motion(o.picture)] : []), element("span", "", element("b", o.label), element("small", o.detail)));
+  const b = button("", ...(o.picture ? [motion([o.picture])] : []), element("span", "", element("b", o.label), element("small", o.detail)));
   if (o.on) b.setAttribute("aria-current", "true");
   b.addEventListener("click", () => { $(within).close(); program().chosen(list, o.id); });
   return b;
@@ -631,20 +638,25 @@ function svg(tag, attributes, ...children) {
   return e;
 }
 
-// motion is a small picture of a piece in its elementary pattern, that moves
-// while its dialog is open.
-const moving = new Map(); // the picture's parts -> what it shows
-function motion(p) {
-  const hand = svg("circle", { r: 4, class: "hand" }), head = svg("circle", { r: 6, class: "head" }), tether = svg("path", { class: "tether" });
-  const out = svg("svg", { viewBox: "-50 -50 100 100", "aria-hidden": "true", class: `motion ${p.left ? "left" : "right"}` },
-    svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), tether, hand, head);
-  const parts = { out, hand, head, tether };
-  moving.set(parts, p);
-  pose(parts, p, 0.3);
-  if (moving.size === 1 && !still.matches) requestAnimationFrame(move);
+// motion is a small picture of hands that move while its dialog is open: of a piece
+// in its elementary pattern, or of a whole pattern.
+const motions = new WeakMap(); // the picture -> its hands and its time
+const moving = new Set();
+function motion(hands) {
+  const out = svg("svg", { viewBox: "-50 -50 100 100", "aria-hidden": "true", class: "motion" });
+  const parts = hands.map((p) => {
+    const hand = svg("circle", { r: 4, class: "hand" }), head = svg("circle", { r: 6, class: "head" }), tether = svg("path", { class: "tether" });
+    out.append(svg("g", { class: p.left ? "left" : "right" },
+      svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), tether, hand, head));
+    return { p, hand, head, tether };
+  });
+  const { seconds, rest } = hands[0];
+  motions.set(out, { parts, seconds, rest, time: 0.3 * seconds, last: NaN });
+  for (const part of parts) pose(part, 0.3);
+  if (!still.matches) setMoving(out, true);
   return out;
 }
-function pose({ hand, head, tether }, p, share) {
+function pose({ p, hand, head, tether }, share) {
   const last = p.points.length / 4 - 1;
   const at = Math.min(share, 1) * last, k = Math.min(Math.floor(at), last - 1), f = at - k;
   const [hx, hy, x, y] = [0, 1, 2, 3].map((i) => p.points[4 * k + i] * (1 - f) + p.points[4 * k + 4 + i] * f);
@@ -652,12 +664,21 @@ function pose({ hand, head, tether }, p, share) {
   head.setAttribute("cx", x); head.setAttribute("cy", y);
   tether.setAttribute("d", `M${hx} ${hy}L${x} ${y}`);
 }
-function move(now) {
-  for (const [parts, p] of moving) {
-    if (parts.out.isConnected && parts.out.closest("dialog[open]")) pose(parts, p, ((now / 1000) % (p.seconds + 0.4)) / p.seconds);
-    else moving.delete(parts);
+function setMoving(out, on) {
+  if (!on) { moving.delete(out); return; }
+  motions.get(out).last = NaN;
+  if (!moving.size) requestAnimationFrame(moveAll);
+  moving.add(out);
+}
+function moveAll(now) {
+  for (const out of moving) {
+    if (!out.isConnected || !out.closest("dialog[open]")) { moving.delete(out); continue; }
+    const m = motions.get(out);
+    m.time = (m.time + (now - m.last || 0) / 1000) % (m.seconds + m.rest);
+    m.last = now;
+    for (const part of m.parts) pose(part, m.time / m.seconds);
   }
-  if (moving.size) requestAnimationFrame(move);
+  if (moving.size) requestAnimationFrame(moveAll);
 }
 
 let sheet = ""; // which one is shown
@@ -892,6 +913,7 @@ function announce(text) {
 window.whorlbenchPage = {
   give, // for film.js
   stageIn(within) { edges = within; program()?.resize(); }, // for practise.js: null brings the bench back
+  element, button, motion, pick, setMoving, moves: (out) => moving.has(out), // for glossary.js
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
     queue = [];

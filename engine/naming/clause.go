@@ -62,4 +62,14 @@ const (
 	HandsAlike  // no; Figures of left and right at the beginning
 	HandsDiffer // yes; at Beat Piece of the left hand and Other of the right, Figures
 	HandsSwap   // yes; the same, though both hands are made of the same patterns
+
+	// Of other readings of words.
+	PieceIsOne     // yes; Piece
+	NoPieceIs      // no
+	OneCircle      // exact isolation yes; Piece
+	TwoCircles     // exact isolation no; Piece, Gap m between the radii of hand's and head's circle
+	HandsShare     // hybrid no; Piece of the left hand and Other of the right, Figures
+	HandsShareNone // hybrid yes
+	FlowerBeside   // hybrid yes; at Beat Piece of the left hand and Other of the right, Figures
+	NoneBeside     // hybrid no
 )

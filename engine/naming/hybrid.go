@@ -20,8 +20,32 @@ const mostSpans = 1 << 16
 // a pattern stands, its size and which way it is played make no difference
 // between hands.
 func Hybrid(left, right *engine.Track) Ruling {
+	r := Ruling{Clause: HandsAlike}
+	eachMoment(left, right, func(beat float64, a, b *walker) bool {
+		f, g := a.figure(), b.figure()
+		if beat == 0 {
+			r.Figures = [2]Figure{f, g}
+		}
+		if alike(&f, &g) {
+			return true
+		}
+		r = Ruling{
+			Yes: true, Clause: HandsDiffer, Beat: beat,
+			Piece: a.piece, Other: b.piece, Figures: [2]Figure{f, g},
+		}
+		if a.madeOf(b) && b.madeOf(a) {
+			r.Clause = HandsSwap
+		}
+		return false
+	})
+	return r
+}
+
+// eachMoment hands over the beats from which on a hand does something else,
+// with where both are, over the time in which both close, until look returns
+// false.
+func eachMoment(left, right *engine.Track, look func(beat float64, a, b *walker) bool) {
 	a, b := walkerOf(left), walkerOf(right)
-	r := Ruling{Figures: [2]Figure{a.figure(), b.figure()}, Clause: HandsAlike}
 	dust := float64(together * (left.Beats + right.Beats))
 	until := float64(seam.MostRounds * math.Max(left.Beats, right.Beats))
 	if both, ok := engine.ClosingTime(left, right); ok {
@@ -30,26 +54,16 @@ func Hybrid(left, right *engine.Track) Ruling {
 	beat := 0.0
 	for range mostSpans {
 		next := math.Min(a.end(), b.end())
-		if next-beat > dust {
-			if f, g := a.figure(), b.figure(); !alike(&f, &g) {
-				r = Ruling{
-					Yes: true, Clause: HandsDiffer, Beat: beat,
-					Piece: a.piece, Other: b.piece, Figures: [2]Figure{f, g},
-				}
-				if a.madeOf(&b) && b.madeOf(&a) {
-					r.Clause = HandsSwap
-				}
-				return r
-			}
+		if next-beat > dust && !look(beat, &a, &b) {
+			return
 		}
 		beat = next
 		if beat > until-dust {
-			break
+			return
 		}
 		a.to(beat + dust)
 		b.to(beat + dust)
 	}
-	return r
 }
 
 // alike reports whether two hands do one pattern, wherever it stands.

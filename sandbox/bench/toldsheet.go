@@ -74,11 +74,16 @@ func (b *Bench) toldPlace() display.Rect {
 
 // showTold tells all that is known of the pattern.
 func (b *Bench) showTold() {
+	b.nameNow()
+	b.host.ShowSheet(b.toldSheet())
+}
+
+// nameNow works out what the whole is called, if that is not known.
+func (b *Bench) nameNow() {
 	for b.study.Of(b.Session); !b.study.Named(); b.study.Of(b.Session) {
 		b.study.Step(b.Session)
 	}
 	b.settleWhole()
-	b.host.ShowSheet(b.toldSheet())
 }
 
 // toldSheet is what is known of the pattern so far.
@@ -113,6 +118,9 @@ func (b *Bench) toldSheet() Sheet {
 	}
 	if takenShown {
 		out.Actions = append(out.Actions, Option{ID: idTaken, Label: b.Words.View.Taken, Detail: w.TakenDetail, On: b.view.Taken})
+	}
+	if notes := s.Pattern().Notes; notes != "" {
+		out.Sections = append(out.Sections, Section{Head: b.Words.Page.Notes, Text: notes})
 	}
 	out.Sections = append(out.Sections, b.tetherSections()...)
 	return out

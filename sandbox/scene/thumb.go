@@ -15,13 +15,17 @@ type Thumb struct {
 	Path string
 }
 
+// thumbRect is the square of a thumb, and thumbMargin what stays clear in it.
+var thumbRect = display.Rect{X: -50, Y: -50, W: 100, H: 100}
+
+const thumbMargin = 3
+
 // thumbRounds bounds how many rounds of a lane that closes late are drawn.
 const thumbRounds = 8
 
 // Thumbs returns a small picture of each lane, all to one scale.
 func Thumbs(tracks []*engine.Track) []Thumb {
-	const half, margin = 50, 3
-	v := Fit(tracks, display.Rect{X: -half, Y: -half, W: 2 * half, H: 2 * half}, margin, false)
+	v := Fit(tracks, thumbRect, thumbMargin, false)
 	var out []Thumb
 	for _, t := range tracks {
 		rounds := float64(thumbRounds)

@@ -35,6 +35,13 @@ func (t *Table) Definitions(w *naming.Whole) []Definition {
 	return defs
 }
 
+// Reading tells what one reading of a word says of a pattern.
+func (t *Table) Reading(name string, r naming.Ruling) Definition {
+	d := t.definition(DefElementary, r)
+	d.Name = name
+	return d
+}
+
 // HybridDefinition tells whether two hands do different patterns.
 func (t *Table) HybridDefinition(r naming.Ruling) Definition { return t.definition(DefHybrid, r) }
 
@@ -125,6 +132,20 @@ func (t *Table) clause(r naming.Ruling) string {
 		return w.HandsAlike
 	case naming.HandsSwap:
 		return say(w.HandsSwap, t.one(r.Figures[0]), t.one(r.Figures[1]))
+	case naming.PieceIsOne:
+		return say(w.PieceIsOne, piece)
+	case naming.NoPieceIs:
+		return w.NoPieceIs
+	case naming.OneCircle:
+		return say(w.OneCircle, piece)
+	case naming.TwoCircles:
+		return say(w.TwoCircles, piece, Metres(r.Gap))
+	case naming.HandsShare:
+		return say(w.HandsShare, t.one(r.Figures[0]))
+	case naming.HandsShareNone:
+		return w.HandsShareNone
+	case naming.NoneBeside:
+		return w.NoneBeside
 	}
 	left, right := t.one(r.Figures[0]), t.one(r.Figures[1])
 	switch {

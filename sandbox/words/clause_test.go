@@ -11,7 +11,7 @@ import (
 // TestEveryClauseHasWords: whatever decided, yes or no, for one piece or many,
 // there is a whole sentence for it.
 func TestEveryClauseHasWords(t *testing.T) {
-	for c := naming.NeverCloses; c <= naming.HandsSwap; c++ {
+	for c := naming.NeverCloses; c <= naming.NoneBeside; c++ {
 		for kind := naming.Flower; kind <= naming.Pendulum; kind++ {
 			for d := naming.NoDifference; d <= naming.DiffersInPhase; d++ {
 				for _, yes := range []bool{false, true} {

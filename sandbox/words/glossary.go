@@ -1,32 +1,36 @@
 package words
 
-// Glossary explains the words of the trade and the bench's own.
+// Glossary explains the words of the trade and the bench's own. The page has it
+// as JSON.
 type Glossary struct {
-	Title   string
-	Others  string // %s: other names
-	Shows   string // %s: a pattern's title
-	Related string // %s: words
-	Comma   string // between words
+	Others string `json:"others"` // %s: other names
+	Shows  string `json:"shows"`  // %s: a pattern's title
+	Comma  string `json:"comma"`  // between words
 	// Endings are what may follow a name where it stands in a text.
-	Endings []string
-	Terms   []Term
+	Endings []string `json:"endings"`
+	Terms   []Term   `json:"terms"`
 }
 
 // Term is one word. Where people differ about what it means, each use is a
 // sentence of its own.
 type Term struct {
-	Key     string
-	Word    string
-	Others  []string // other names in use
-	Says    []string // sentences
-	Shows   string   // the id of a built-in pattern that shows it
-	Related []string // keys
+	Key     string   `json:"key"`
+	Word    string   `json:"word"`
+	Others  []string `json:"others,omitempty"` // other names in use
+	Says    []string `json:"says"`             // sentences
+	Shows   string   `json:"shows"`            // the id of a built-in pattern that shows it
+	Related []string `json:"related"`          // keys
 }
 
-// EnglishGlossary belongs to English, but stands by itself: the page fetches it
-// when it is asked for.
+// Glossaries are the glossary of each language, by its tag; the page fetches its
+// own when it is asked for.
+func Glossaries() map[string]*Glossary {
+	return map[string]*Glossary{English.Lang: &EnglishGlossary}
+}
+
+// EnglishGlossary belongs to English, but stands by itself.
 var EnglishGlossary = Glossary{
-	Title: "Words of the trade", Others: "Also called %s.", Shows: "See it move: %s", Related: "See also %s.", Comma: ", ",
+	Others: "Also called %s.", Shows: "See it move: %s", Comma: ", ",
 	Endings: []string{"s", "es", "’s"},
 	Terms: []Term{
 		{
@@ -387,14 +391,14 @@ var EnglishGlossary = Glossary{
 			Shows: "lock-gates", Related: []string{"same-direction", "opposite-direction", "timing"},
 		},
 		{
-			Key: "same-direction", Word: "same direction", Others: []string{"same way"},
+			Key: "same-direction", Word: "same direction",
 			Says: []string{
 				"Both props turn the same way round, as the audience sees it.",
 			},
 			Shows: "one-gig-two-oars", Related: []string{"direction", "opposite-direction"},
 		},
 		{
-			Key: "opposite-direction", Word: "opposite directions", Others: []string{"opposite ways", "opposite direction"},
+			Key: "opposite-direction", Word: "opposite directions", Others: []string{"opposite direction"},
 			Says: []string{
 				"One prop turns clockwise while the other turns anticlockwise, as the audience sees it.",
 			},

@@ -83,6 +83,7 @@ var englishPage = Page{
 		{"N", "what can follow the piece in hand"},
 		{"Escape, W, Enter", "leave what is tried out, see the next way, take it"},
 		{"I", "what this pattern is, by each definition"},
+		{"G", "words of the trade"},
 		{"S, L", "playing speed, what plays over and over"},
 		{"D", "compare with another pattern; there O lays one over the other, X swaps them, D tells what differs, Escape leaves"},
 		{"P", "the big view, for a projector; there the page keys step, as a clicker does, or turn to the next pattern of a running order, and Escape leaves"},

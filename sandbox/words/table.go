@@ -32,6 +32,7 @@ type Table struct {
 	Steps    Steps
 	Compare  Compare
 	Practice Practice
+	Explain  Explain
 }
 
 // English is the complete first language.
@@ -63,4 +64,5 @@ var English = Table{
 	Steps:    englishSteps,
 	Compare:  englishCompare,
 	Practice: englishPractice,
+	Explain:  englishExplain,
 }

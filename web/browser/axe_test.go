@@ -123,6 +123,14 @@ func (v *visit) dialogs() []dialog {
 		{"order", func() { v.click("show-more"); v.click("show-order") }},
 		{"practise", func() { v.click("show-more"); v.click("show-practise") }},
 		{"practise-view", func() { v.click("show-more"); v.click("show-practise"); v.click("practise-start") }},
+		{"glossary", func() {
+			v.click("show-glossary")
+			v.wait(`document.querySelectorAll("#glossary-words button").length > 0`)
+		}},
+		{"steps", func() {
+			v.click("show-steps")
+			v.wait(`document.querySelectorAll("#steps-told li").length > 0`)
+		}},
 		{"ask", func() { v.act("prop-type") }},
 		{"choose", func() { v.act("prop-swap") }},
 		{"sheet", func() { v.act("seam-0-0") }},

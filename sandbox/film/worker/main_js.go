@@ -6,7 +6,8 @@
 // Its script calls whorlbenchFilm.look(toml, wish) and .make(toml, wish). What
 // comes of them is posted: {look, about, note, refused} with the preview's
 // PNG in look, {done, of}, parts of the file in order as {part}, at the end
-// {made, type}, or {failed}.
+// {made, type}, or {failed}. Likewise whorlbenchFilm.steps(toml, wish) tells the
+// pattern step by step.
 package main
 
 import (
@@ -22,7 +23,7 @@ import (
 
 func main() {
 	functions := js.Global().Get("Object").New()
-	for name, do := range map[string]func(toml, wish []byte){"look": look, "make": makeFile} {
+	for name, do := range map[string]func(toml, wish []byte){"look": look, "make": makeFile, "steps": steps} {
 		functions.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any {
 			toml, wish := []byte(args[0].String()), []byte(args[1].String())
 			go do(toml, wish)

@@ -7,6 +7,7 @@ import (
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -36,7 +37,9 @@ type Options struct {
 	Pages   string      // folder with index.html and the page's other files
 	Out     string      // folder to make
 	Words   words.Table // for index.html
-	Brotli  int         // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
+	// Glossaries are written as JSON, by language; the page fetches its own.
+	Glossaries map[string]*words.Glossary
+	Brotli     int // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
 }
 
 // screenless is the build tag that leaves the engine out (sandbox/paint).
@@ -88,6 +91,9 @@ func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 		return Manifest{}, err
 	}
 	if err := writeIcons(o.Pages, dir); err != nil {
+		return Manifest{}, err
+	}
+	if err := writeGlossaries(o.Glossaries, dir); err != nil {
 		return Manifest{}, err
 	}
 	if err := os.WriteFile(filepath.Join(dir, site.PublicFile), []byte("{\"url\": \"\"}\n"), 0o644); err != nil {
@@ -150,6 +156,20 @@ func writeIcons(from, to string) error {
 			if err := os.WriteFile(filepath.Join(to, fmt.Sprintf("%s-%d.png", kind, side)), data, 0o644); err != nil {
 				return err
 			}
+		}
+	}
+	return nil
+}
+
+// writeGlossaries writes each language's glossary as glossary.LANG.json.
+func writeGlossaries(glossaries map[string]*words.Glossary, to string) error {
+	for lang, g := range glossaries {
+		data, err := json.Marshal(g)
+		if err != nil {
+			return fmt.Errorf("failed to write the glossary: %w", err)
+		}
+		if err := os.WriteFile(filepath.Join(to, "glossary."+lang+".json"), data, 0o644); err != nil {
+			return err
 		}
 	}
 	return nil

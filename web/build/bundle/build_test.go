@@ -9,6 +9,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -114,6 +115,24 @@ func TestBuildIsWhole(t *testing.T) {
 		t.Errorf("version %q, want 12 digits", m.Version)
 	}
 	leftovers(t)
+}
+
+// TestGlossaryIsWritten: as JSON, by language, packed, with all its words.
+func TestGlossaryIsWritten(t *testing.T) {
+	o := project(t)
+	o.Glossaries = map[string]*words.Glossary{"en": &words.EnglishGlossary}
+	m := build(t, o)
+	const name = "glossary.en.json"
+	var g words.Glossary
+	if err := json.Unmarshal(read(t, "web/dist/"+name), &g); err != nil {
+		t.Fatal(err)
+	}
+	if !reflect.DeepEqual(g, words.EnglishGlossary) {
+		t.Errorf("%s holds %d words, want the %d of the glossary as they are", name, len(g.Terms), len(words.EnglishGlossary.Terms))
+	}
+	if f := m.Files[name]; f.Brotli == nil || f.Gzip == nil {
+		t.Errorf("%s is not packed: %+v", name, f)
+	}
 }
 
 // leftovers complains about folders that a build should have taken away.

@@ -13,6 +13,8 @@ import (
 	"sync"
 
 	"github.com/andybalholm/brotli"
+
+	"whorlbench/cmd/whorlbench/site"
 )
 
 const (
@@ -24,7 +26,7 @@ const (
 )
 
 // packable are the endings of files that packing makes smaller.
-var packable = []string{".wasm", ".js", ".css", ".svg", ".html", ".webmanifest"}
+var packable = []string{".wasm", ".js", ".css", ".svg", ".html", ".webmanifest", ".json"}
 
 // coding is one way of packing.
 type coding struct {
@@ -44,7 +46,7 @@ func pack(ctx context.Context, dir, old string, m *Manifest, brotliQuality int) 
 	earlier := readManifest(old)
 	var jobs []packing
 	for _, name := range m.Names() {
-		if !slices.Contains(packable, filepath.Ext(name)) {
+		if !slices.Contains(packable, filepath.Ext(name)) || name == site.PublicFile { // which a host may edit
 			continue
 		}
 		for _, c := range codings {
