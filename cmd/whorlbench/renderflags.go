@@ -19,6 +19,7 @@ type request struct {
 	force     bool
 	format    string
 	sameFrame bool
+	clicks    bool
 	capture.Options
 }
 
@@ -35,6 +36,7 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	flags.StringVar(&req.out, "o", "", "")
 	flags.BoolVar(&req.force, "force", false, "")
 	flags.BoolVar(&req.sameFrame, "same-frame", false, "")
+	flags.BoolVar(&req.clicks, "clicks", false, "")
 	flags.BoolVar(&req.Mirror, "mirror", false, "")
 	flags.StringVar(&req.format, "format", "gif", "")
 	flags.StringVar(&in.size, "size", "360x360", "")

@@ -207,10 +207,10 @@ func rgbOf(c []byte) rgb { return rgb(c[0])<<16 | rgb(c[1])<<8 | rgb(c[2]) }
 // slowly costs little to leave, what changes fast much to write; the root makes
 // the whole least for what is off in all. Patience is kept such that all
 // pixels together are off by mostOff times what the palette makes inevitable,
-// which is less than dithering costs; and none is off by more than mostLoose,
-// 10 in each channel, that moving edges stay clean.
+// which is less than dithering costs; and none is off by more than
+// looseAlone times mostLoose, 10 in each channel, that moving edges stay clean.
 const (
-	mostLoose     = 30
+	mostLoose     = 20
 	firstPatience = 1.8
 	leastPatience = 0.5
 	mostPatience  = 10

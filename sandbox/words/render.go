@@ -19,6 +19,7 @@ type Render struct {
 	AnyNumber   string // what a flag allows
 	WholeNumber string
 	CannotWrite string // %s: file, %v: cause
+	Silent      string // %s: format
 	Stopped     string
 	Stdout      string
 	Whole       string // how all rounds are asked for
@@ -61,6 +62,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --trail LENGTH       round, half, all or none (default round)
   --show LIST          more of: grid, pieces (a colour each), title, names, beats
   --hide LIST          less of: path (of the hand), arms, letters, kinds (of stroke)
+  --clicks             webm and mp4: a click on each beat, others at joins and rounds
   --same-frame         frames all files alike, so that they can stand side by side
 `,
 	NoFile:      "whorlbench render: no file given; try: whorlbench render half-moon.toml (- reads standard input)",
@@ -79,6 +81,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	AnyNumber:   "a number such as 25, 0.5 or 1/3",
 	WholeNumber: "a whole number from 1",
 	CannotWrite: "%s: cannot be written: %v",
+	Silent:      "whorlbench render: --clicks: a click track is to be had in webm and mp4, not in %s",
 	Stopped:     "whorlbench render: stopped; what was not finished is not kept",
 	Stdout:      "<stdout>",
 	Whole:       "whole",
