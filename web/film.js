@@ -49,7 +49,7 @@ function wish(now) {
     format: now.format, width: whole(width), height: whole(height), fps: now.fps, slow: now.slow, at: now.at,
     rounds: now.length === "own" ? whole(now.rounds) || -1 : whole(now.length),
     per: whole(now.per), moments: whole(now.moments), night: now.theme === "night",
-    ground: now.ground === "colour" ? now.colour : now.ground, mirror: now.mirror, trail: whole(now.trail),
+    ground: now.ground === "colour" ? now.colour : now.ground, mirror: now.mirror, clicks: now.clicks, trail: whole(now.trail),
     show: now,
   });
 }

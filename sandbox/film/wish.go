@@ -31,7 +31,8 @@ type Wish struct {
 	Night   bool   `json:"night"`
 	Ground  string `json:"ground"` // theme, clear, or a colour as #rrggbb
 	Mirror  bool   `json:"mirror"`
-	Trail   int    `json:"trail"` // as scene.TrailLength counts
+	Clicks  bool   `json:"clicks"` // of a film
+	Trail   int    `json:"trail"`  // as scene.TrailLength counts
 	Show    Shown  `json:"show"`
 }
 
@@ -65,6 +66,7 @@ type Job struct {
 	*capture.Take
 	Format capture.Format // of a Job whose Film is NoFilm
 	Film   Film
+	Clicks bool   // a film has a click track
 	name   string // of the format
 }
 
@@ -103,6 +105,7 @@ func (in *Wish) job(p engine.Pattern, w *words.Table) (j Job, err error) {
 	case j.Film != NoFilm && (o.Width%2 == 1 || o.Height%2 == 1):
 		return Job{}, fmt.Errorf(w.Capture.Even, o.Width, o.Height, strings.ToUpper(in.Format))
 	}
+	j.Clicks = in.Clicks && j.Film != NoFilm
 	if j.Loops() {
 		_, err = j.Timeline()
 	}

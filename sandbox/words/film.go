@@ -23,6 +23,7 @@ type Film struct {
 	BadColour                                  string // %q: found
 	Pattern                                    string // the open pattern, as a file that is read
 	Opaque, NoEncoder                          string
+	Clicks, ClicksNote, NoClicks               string
 	Said                                       FilmSaid
 }
 
@@ -80,6 +81,9 @@ var englishFilm = Film{
 	Pattern:    "open pattern",
 	Opaque:     "MP4 cannot be see-through. Choose a colour, or make an APNG or the frames.",
 	NoEncoder:  "This browser cannot make this sort of film at this size. Make a GIF, an APNG or the frames, or try the other sort of film.",
+	Clicks:     "Clicks on the beat",
+	ClicksNote: "Joins and the beginning of a round sound higher. Some older players show an MP4 made here without its sound.",
+	NoClicks:   "This browser cannot put clicks into a film. Leave them out, or use whorlbench render --clicks.",
 	Said: FilmSaid{
 		Loading:  "Getting ready",
 		Working:  "Picture {done} of {of}",

@@ -60,7 +60,7 @@ func (v *visit) wishes(values map[string]any) {
 	})()`, text))
 }
 
-var small = map[string]any{"size": "own", "width": filmSide, "height": filmSide, "fps": strconv.Itoa(filmFPS), "ground": "theme", "slow": "1", "length": "0"}
+var small = map[string]any{"size": "own", "width": filmSide, "height": filmSide, "fps": strconv.Itoa(filmFPS), "ground": "theme", "slow": "1", "length": "0", "clicks": false}
 
 // made presses Make and returns the file that comes.
 func (v *visit) made() (name string, data []byte) {
@@ -200,7 +200,9 @@ func TestFilmFormats(t *testing.T) {
 			return nil
 		}},
 		{"webm", "half-moon-180x180-10fps.webm", nil, film("vp9")},
-		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"ground": "clear"}, film("vp9")},
+		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"ground": "clear"}, both(film("vp9"), filmOpacity)},
+		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"clicks": true}, clicks},
+		{"mp4", "half-moon-180x180-10fps.mp4", map[string]any{"clicks": true}, clicks},
 		{"mp4", "half-moon-180x180-10fps.mp4", nil, film("h264")},
 	} {
 		t.Run(tt.format, func(t *testing.T) {

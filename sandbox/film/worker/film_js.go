@@ -208,6 +208,12 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	if err != nil {
 		return err
 	}
+	var sound *film.Sound
+	if job.Clicks {
+		if sound, err = packClicks(job); err != nil {
+			return err
+		}
+	}
 	l := job.Take.Timeline()
 	encoders := []*encoder{newEncoder(settings)}
 	clear := job.Ground == capture.Clear
@@ -235,7 +241,7 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	if err != nil {
 		return err
 	}
-	track := film.Track{Width: job.Width, Height: job.Height, Timeline: l, Config: encoders[0].config, Samples: encoders[0].frames}
+	track := film.Track{Width: job.Width, Height: job.Height, Timeline: l, Config: encoders[0].config, Samples: encoders[0].frames, Sound: sound}
 	if len(track.Samples) != l.N || clear && len(encoders[1].frames) != l.N {
 		return fmt.Errorf("the browser packed %d of %d frames", len(track.Samples), l.N)
 	}
