@@ -59,7 +59,8 @@ func TestFileNames(t *testing.T) {
 		got = append(got, take.FileName(Format(i)))
 	}
 	want := []string{"half-moon-640x480.png", "half-moon-640x480.svg", "half-moon-sheet-640x480.png", "half-moon-strobe-640x480.png",
-		"half-moon-640x480-29.97fps.gif", "half-moon-apng-640x480-29.97fps.png", "half-moon-frames-640x480-29.97fps.zip"}
+		"half-moon-640x480-29.97fps.gif", "half-moon-apng-640x480-29.97fps.png", "half-moon-frames-640x480-29.97fps.zip",
+		"half-moon-sheet-640x480.svg", "half-moon-strobe-640x480.svg"}
 	if !slices.Equal(got, want) {
 		t.Errorf("names %q, want %q", got, want)
 	}

@@ -47,6 +47,8 @@ type Shown struct {
 	Title   bool `json:"title"`
 	Beats   bool `json:"beats"`
 	Names   bool `json:"names"`
+	Slack   bool `json:"slack"`
+	Taken   bool `json:"taken"`
 }
 
 // Film is a film's container.
@@ -132,6 +134,7 @@ func (in *Wish) options(w *words.Table) (capture.Options, error) {
 	s, shown := &o.Show, in.Show
 	s.Trail = scene.TrailLength(min(max(in.Trail, 0), int(scene.NoTrail)))
 	s.HideArms, s.HideHandPath, s.HideGrid, s.HideLetters, s.PlainInk = !shown.Arms, !shown.Path, !shown.Grid, !shown.Letters, !shown.Kinds
+	s.HideSlack, s.Taken = !shown.Slack, shown.Taken
 	s.ByPiece, s.Title, s.Beats, s.Names = shown.Pieces, shown.Title, shown.Beats, shown.Names
 	return o, errors.Join(wrong...)
 }
@@ -163,7 +166,7 @@ func (j Job) Type() string {
 		return "video/mp4"
 	case j.Film == WebM:
 		return "video/webm"
-	case j.Format == capture.SVG:
+	case j.Format == capture.SVG, j.Format == capture.SheetSVG, j.Format == capture.StrobeSVG:
 		return "image/svg+xml"
 	case j.Format == capture.GIF:
 		return "image/gif"
@@ -196,7 +199,9 @@ func Preview(toml, wish []byte, w *words.Table) (Job, error) {
 	if err := json.Unmarshal(wish, &in); err != nil {
 		return Job{}, fmt.Errorf("failed to read the wish: %w", err)
 	}
-	if in.Format != "strobe" && in.Format != "sheet" {
+	switch in.Format = strings.TrimSuffix(in.Format, "-svg"); in.Format {
+	case "strobe", "sheet":
+	default:
 		in.Format = "png"
 	}
 	short, long := float64(max(min(in.Width, in.Height), 1)), float64(max(in.Width, in.Height, 1))

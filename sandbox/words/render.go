@@ -43,6 +43,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --format FORMAT      png, svg        one beat
                        sheet           a picture for each beat or petal, numbered (PNG)
                        strobe          several moments in one picture (PNG)
+                       sheet-svg, strobe-svg   these two as drawings
                        gif             a loop (the default)
                        apng            a loop, exact, and see-through if asked for
                        frames          a loop's frames as PNG files in a ZIP
@@ -60,7 +61,9 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --background COLOUR  theme, clear, or a colour such as #ffffff (default theme)
   --mirror             as in a mirror, for learners who face the picture
   --trail LENGTH       round, half, all or none (default round)
-  --show LIST          more of: grid, pieces (a colour each), title, names, beats
+  --show LIST          more of: grid, pieces (a colour each), title, names, beats,
+                       slack (dots where a tether would go slack), taken (the way a hand
+                       would really take)
   --hide LIST          less of: path (of the hand), arms, letters, kinds (of stroke)
   --clicks             webm and mp4: a click on each beat, others at joins and rounds
   --same-frame         frames all files alike, so that they can stand side by side

@@ -158,6 +158,8 @@ func TestFilmFormats(t *testing.T) {
 			return nil
 		}},
 		{"strobe", "half-moon-strobe-180x180.png", nil, func(data []byte) error { return picture(data, filmSide) }},
+		{"sheet-svg", "half-moon-sheet-180x180.svg", nil, drawing},
+		{"strobe-svg", "half-moon-strobe-180x180.svg", nil, drawing},
 		{"gif", "half-moon-180x180-10fps.gif", nil, func(data []byte) error {
 			g, err := gif.DecodeAll(bytes.NewReader(data))
 			if err != nil {

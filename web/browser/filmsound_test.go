@@ -6,6 +6,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"encoding/json"
+	"encoding/xml"
 	"errors"
 	"fmt"
 	"math"
@@ -117,6 +118,18 @@ func clicks(data []byte) error {
 	}
 	if seconds, _ := strconv.ParseFloat(is.Format.Duration, 64); math.Abs(seconds-filmSeconds) > 0.015 {
 		return fmt.Errorf("%v s, want %v", seconds, filmSeconds)
+	}
+	return nil
+}
+
+// drawing fails unless a file is an SVG with something on it.
+func drawing(data []byte) error {
+	var root struct {
+		XMLName xml.Name
+		Parts   []struct{} `xml:",any"`
+	}
+	if err := xml.Unmarshal(data, &root); err != nil || root.XMLName.Local != "svg" || len(root.Parts) < 2 {
+		return fmt.Errorf("%v with %d parts, %v, want a drawing", root.XMLName, len(root.Parts), err)
 	}
 	return nil
 }
