@@ -142,3 +142,37 @@ func TestImports(t *testing.T) {
 		}
 	}
 }
+
+// TestTethers: slack and the hand really taken are drawn when they are wanted,
+// and change nothing else.
+func TestTethers(t *testing.T) {
+	drawn := func(tempo float64, change func(o *Options)) int {
+		p := libraryTake(t, "half-moon", nil).pattern
+		p.Tempo = tempo
+		o := Defaults()
+		change(&o)
+		take, err := New(p, o, &words.English)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(written(t, take, SVG))
+	}
+	taken := func(o *Options) { o.Show.Taken = true }
+	slack := func(o *Options) { o.Show.HideSlack = false }
+	none := func(*Options) {}
+	for _, tt := range []struct {
+		name   string
+		tempo  float64 // the half-moon is taut from 109.2 (README)
+		change func(o *Options)
+		more   bool
+	}{
+		{"the hand that is really taken", 120, taken, true},
+		{"slack, where none is", 120, slack, false},
+		{"slack", 60, slack, true},
+	} {
+		with, without := drawn(tt.tempo, tt.change), drawn(tt.tempo, none)
+		if (with > without) != tt.more || with < without {
+			t.Errorf("%s: a drawing of %d bytes, without %d", tt.name, with, without)
+		}
+	}
+}
