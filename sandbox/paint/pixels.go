@@ -123,6 +123,20 @@ func newEdge(ax, ay, bx, by, px, py int64) edge {
 	return e
 }
 
+// within returns which of the pixels [from, to) of a row, counted from where
+// the edge is, are on its inner side.
+func (e *edge) within(from, to int64) (int64, int64) {
+	switch {
+	case e.dx > 0 && e.at < 0:
+		from = max(from, (-e.at+e.dx-1)/e.dx)
+	case e.dx < 0 && e.at >= 0:
+		to = min(to, e.at/-e.dx+1)
+	case e.dx <= 0 && e.at < 0:
+		to = from
+	}
+	return from, to
+}
+
 // triangle paints one triangle, its corners' colours spread evenly between
 // them, over what is there.
 func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
@@ -148,17 +162,13 @@ func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
 	flat := a.R == b.R && a.R == c.R && a.G == b.G && a.G == c.G && a.B == b.B && a.B == c.B && a.A == b.A && a.A == c.A
 	plain := a.U == b.U && a.U == c.U && a.V == b.V && a.V == c.V
 	for y := y0; y < y1; y, ea.at, eb.at, ec.at = y+1, ea.at+ea.dy, eb.at+eb.dy, ec.at+ec.dy {
-		va, vb, vc := ea.at, eb.at, ec.at
+		from, to := ec.within(eb.within(ea.within(0, int64(x1-x0))))
+		if from >= to {
+			continue
+		}
+		va, vb, vc := ea.at+from*ea.dx, eb.at+from*eb.dx, ec.at+from*ec.dx
 		row := dst.Pix[y*dst.Stride:]
-		in := false
-		for x := x0; x < x1; x, va, vb, vc = x+1, va+ea.dx, vb+eb.dx, vc+ec.dx {
-			if va|vb|vc < 0 { // one of them is
-				if in {
-					break
-				}
-				continue
-			}
-			in = true
+		for x := x0 + int(from); x < x0+int(to); x, va, vb, vc = x+1, va+ea.dx, vb+eb.dx, vc+ec.dx {
 			ka, kb, kc := float32(1), float32(0), float32(0)
 			if !flat || !plain {
 				ka, kb = float32(va)*k, float32(vb)*k
