@@ -19,22 +19,34 @@ const (
 func ToYUV(dst, rgba []byte, width, height int) {
 	blue := width * height
 	red := blue + blue/4
-	var was uint32 // a colour, and what becomes of four pixels of it
-	lightWas, blueWas, redWas := yuvOf(0, 0, 0)
+	plain := newPlainRow(width)
 	for y := 0; y < height; y += 2 {
 		up, low := rgba[4*y*width:4*(y+1)*width], rgba[4*(y+1)*width:4*(y+2)*width]
 		lightUp, lightLow := dst[y*width:(y+1)*width], dst[(y+1)*width:(y+2)*width]
-		at := y / 2 * (width / 2)
-		for x := 0; x < width; x += 2 {
+		blues, reds := dst[blue+y*width/4:][:width/2], dst[red+y*width/4:][:width/2]
+		for x := 0; x < width; {
 			a, b := binary.LittleEndian.Uint64(up[4*x:]), binary.LittleEndian.Uint64(low[4*x:])
-			if c := uint32(a); a == b && uint32(a>>32) == c { // most of a picture is plain
-				if c != was {
-					was = c
-					lightWas, blueWas, redWas = yuvOf(4*int32(c&255), 4*int32(c>>8&255), 4*int32(c>>16&255))
+			if a == b && uint32(a>>32) == uint32(a) {
+				from := x
+				for x += 2; x < width && binary.LittleEndian.Uint64(up[4*x:]) == a && binary.LittleEndian.Uint64(low[4*x:]) == a; {
+					x += 2
 				}
-				lightUp[x], lightUp[x+1], lightLow[x], lightLow[x+1] = lightWas, lightWas, lightWas, lightWas
-				dst[blue+at], dst[red+at] = blueWas, redWas
-				at++
+				if a != plain.of {
+					if x-from < longRun {
+						light, blue, red := yuvOfPlain(a)
+						for ; from < x; from += 2 {
+							lightUp[from], lightUp[from+1], lightLow[from], lightLow[from+1] = light, light, light, light
+							blues[from/2], reds[from/2] = blue, red
+						}
+						continue
+					}
+					plain.of = a
+					plain.fill()
+				}
+				copy(lightUp[from:x], plain.light)
+				copy(lightLow[from:x], plain.light)
+				copy(blues[from/2:x/2], plain.blue)
+				copy(reds[from/2:x/2], plain.red)
 				continue
 			}
 			var r, g, bl int32
@@ -46,9 +58,39 @@ func ToYUV(dst, rgba []byte, width, height int) {
 				r, g, bl = r+pr, g+pg, bl+pb
 			}
 			lightUp[x], lightUp[x+1], lightLow[x], lightLow[x+1] = light[0], light[1], light[2], light[3]
-			_, dst[blue+at], dst[red+at] = yuvOf(r, g, bl)
-			at++
+			_, blues[x/2], reds[x/2] = yuvOf(r, g, bl)
+			x += 2
 		}
+	}
+}
+
+// plainRow is what becomes of a row of one colour, which most of a picture is.
+type plainRow struct {
+	of               uint64 // two pixels
+	light, blue, red []byte
+}
+
+func newPlainRow(width int) *plainRow {
+	p := &plainRow{light: make([]byte, width), blue: make([]byte, width/2), red: make([]byte, width/2)}
+	p.fill()
+	return p
+}
+
+// longRun is how many pixels of one colour are worth a row of it.
+const longRun = 64
+
+// yuvOfPlain returns what becomes of two pixels of one colour.
+func yuvOfPlain(two uint64) (light, blue, red uint8) {
+	return yuvOf(4*int32(two&255), 4*int32(two>>8&255), 4*int32(two>>16&255))
+}
+
+func (p *plainRow) fill() {
+	light, blue, red := yuvOfPlain(p.of)
+	for i := range p.light {
+		p.light[i] = light
+	}
+	for i := range p.blue {
+		p.blue[i], p.red[i] = blue, red
 	}
 }
 
