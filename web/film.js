@@ -160,7 +160,7 @@ function settle(said) {
 // show lets the sheet be what it is now: chosen from, or at work.
 function show() {
   const busy = making !== null;
-  part("film-making").hidden = part("film-stop").hidden = !busy;
+  part("film-making").hidden = part("film-background").hidden = part("film-stop").hidden = !busy;
   part("film-make").hidden = busy;
   part("film-make").disabled = false;
   part("film-right").inert = busy;
