@@ -140,6 +140,35 @@ func TestRenderStopped(t *testing.T) {
 	}
 }
 
+// TestRenderFilmStopped: a film that is stopped while it is made leaves no part
+// of itself, and no file of its clicks.
+func TestRenderFilmStopped(t *testing.T) {
+	if _, err := exec.LookPath(videoTool); err != nil {
+		t.Skip("ffmpeg is not here (Debian: ffmpeg)")
+	}
+	for _, format := range videoNames {
+		t.Chdir(t.TempDir())
+		aside := t.TempDir()
+		t.Setenv("TMPDIR", aside)
+		ctx, cancel := context.WithCancel(context.Background())
+		defer cancel()
+		go func() { // as soon as something of it is there
+			for ctx.Err() == nil {
+				if parts, _ := filepath.Glob(".half-moon*.part*"); len(parts) > 0 {
+					cancel()
+				}
+			}
+		}()
+		status, errs := rendered(t, ctx, io.Discard, "--format", format, "--clicks", "--rounds", "40", "--size", "720x720")
+		if status != unusable || errs != say.Render.Stopped+"\n" || len(left(t)) > 0 {
+			t.Errorf("%s: status %d, %q, files %v, want that it was stopped, none", format, status, errs, left(t))
+		}
+		if files, err := os.ReadDir(aside); err != nil || len(files) > 0 {
+			t.Errorf("%s: %v is left aside, %v", format, files, err)
+		}
+	}
+}
+
 // TestRenderNoRoom: a folder that cannot be written to is told in one line.
 func TestRenderNoRoom(t *testing.T) {
 	t.Chdir(t.TempDir())

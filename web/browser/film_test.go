@@ -160,7 +160,7 @@ func TestFilmFormats(t *testing.T) {
 		{"strobe", "half-moon-strobe-180x180.png", nil, func(data []byte) error { return picture(data, filmSide) }},
 		{"sheet-svg", "half-moon-sheet-180x180.svg", nil, drawing},
 		{"strobe-svg", "half-moon-strobe-180x180.svg", nil, drawing},
-		{"gif", "half-moon-180x180-10fps.gif", nil, func(data []byte) error {
+		{"gif", "half-moon-180x180-10fps.gif", nil, both(moving("gif"), func(data []byte) error {
 			g, err := gif.DecodeAll(bytes.NewReader(data))
 			if err != nil {
 				return err
@@ -173,14 +173,14 @@ func TestFilmFormats(t *testing.T) {
 				return fmt.Errorf("%d frames, %d hundredths, loop %d, want %d, %d, for ever", len(g.Image), all, g.LoopCount, filmFrames, 100*filmSeconds)
 			}
 			return nil
-		}},
-		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, func(data []byte) error {
+		})},
+		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, both(moving("apng"), func(data []byte) error {
 			count, frames, plays := chunks(data)
 			if frames != filmFrames || plays != 0 || count["fcTL"] != filmFrames || count["fdAT"] != filmFrames-1 {
 				return fmt.Errorf("%d frames, %d plays, chunks %v, want %d, for ever", frames, plays, count, filmFrames)
 			}
 			return seeThrough(data)
-		}},
+		})},
 		{"frames", "half-moon-frames-180x180-10fps.zip", nil, func(data []byte) error {
 			z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
 			if err != nil || len(z.File) != filmFrames {

@@ -20,23 +20,52 @@ func both(a, b func(data []byte) error) func(data []byte) error {
 	return func(data []byte) error { return errors.Join(a(data), b(data)) }
 }
 
-// decoded is what ffmpeg makes of a film, which it needs as a file to go to and
-// fro in.
+// moving fails unless ffprobe (FFmpeg) decodes all frames of a loop.
+func moving(codec string) func(data []byte) error {
+	return func(data []byte) error {
+		if _, err := exec.LookPath("ffprobe"); err != nil {
+			return exec.ErrNotFound
+		}
+		file, done, err := aside(data)
+		if err != nil {
+			return err
+		}
+		defer done()
+		cmd := exec.Command("ffprobe", "-v", "error", "-f", codec, "-count_frames", "-show_entries", "stream=codec_name,width,height,nb_read_frames", "-of", "csv=p=0", file)
+		out, err := cmd.CombinedOutput()
+		if got, want := string(bytes.TrimSpace(out)), fmt.Sprintf("%s,%d,%d,%d", codec, filmSide, filmSide, filmFrames); err != nil || got != want {
+			return fmt.Errorf("ffprobe: %v, %q, want %q", err, got, want)
+		}
+		return nil
+	}
+}
+
+// aside makes data a file for a while, as ffmpeg goes to and fro in some.
+func aside(data []byte) (name string, done func(), err error) {
+	f, err := os.CreateTemp("", "film")
+	if err != nil {
+		return "", nil, err
+	}
+	done = func() { os.Remove(f.Name()) }
+	_, err = f.Write(data)
+	if err = errors.Join(err, f.Close()); err != nil {
+		done()
+	}
+	return f.Name(), done, err
+}
+
+// decoded is what ffmpeg makes of a film.
 func decoded(data []byte, before, after []string) ([]byte, error) {
 	tool, err := exec.LookPath("ffmpeg")
 	if err != nil {
 		return nil, exec.ErrNotFound
 	}
-	f, err := os.CreateTemp("", "film")
+	file, done, err := aside(data)
 	if err != nil {
 		return nil, err
 	}
-	defer os.Remove(f.Name())
-	if _, err := f.Write(data); err != nil {
-		return nil, err
-	}
-	f.Close()
-	return exec.Command(tool, append(append(append([]string{"-v", "error"}, before...), "-i", f.Name()), append(after, "-")...)...).Output()
+	defer done()
+	return exec.Command(tool, append(append(append([]string{"-v", "error"}, before...), "-i", file), append(after, "-")...)...).Output()
 }
 
 // filmOpacity fails unless each frame is clear in the corner, opaque somewhere
