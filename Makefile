@@ -29,7 +29,7 @@ help:
 	@echo 'make size    hold the download against an empty program of the same engine'
 	@echo 'make bench   the Go benchmarks'
 	@echo 'make bench-frame  a frame of the bench next to other pages, in Chromium'
-	@echo 'make bench-capture  GIFs next to ffmpeg, where that is installed'
+	@echo 'make bench-capture  GIFs next to ffmpeg, films next to the bare encoder'
 	@echo 'make shots   pictures of every state at four screen sizes, in $(SHOTS)'
 	@echo 'make fuzz    feed the file reader nonsense for $(FUZZTIME)'
 	@echo 'make kill    end the tab 200 times while edits are made, and look for the work'
@@ -78,9 +78,11 @@ shots: chromium dist
 bench-frame: chromium npm dist
 	WHORLBENCH_FRAMES=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestFrameTime ./web/browser
 
-# Likewise: bytes, error and time of GIFs next to ffmpeg's of the same frames.
-bench-capture:
+# Likewise: bytes, error and time of GIFs next to ffmpeg's of the same frames,
+# and how fast films are made in Chromium next to its bare encoder.
+bench-capture: chromium dist
 	WHORLBENCH_CAPTURE=1 $(GO) test -count=1 -v -run TestAgainstFFmpeg ./sandbox/capture
+	WHORLBENCH_CAPTURE=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestFilmRate ./web/browser
 
 # The tab's process is ended two hundred times while edits are made.
 kill: chromium dist

@@ -49,7 +49,7 @@ function wish(now) {
     format: now.format, width: whole(width), height: whole(height), fps: now.fps, slow: now.slow, at: now.at,
     rounds: now.length === "own" ? whole(now.rounds) || -1 : whole(now.length),
     per: whole(now.per), moments: whole(now.moments), night: now.theme === "night",
-    ground: now.ground === "colour" ? now.colour : now.ground, mirror: now.mirror, trail: whole(now.trail),
+    ground: now.ground === "colour" ? now.colour : now.ground, mirror: now.mirror, clicks: now.clicks, trail: whole(now.trail),
     show: now,
   });
 }
@@ -160,7 +160,7 @@ function settle(said) {
 // show lets the sheet be what it is now: chosen from, or at work.
 function show() {
   const busy = making !== null;
-  part("film-making").hidden = part("film-stop").hidden = !busy;
+  part("film-making").hidden = part("film-background").hidden = part("film-stop").hidden = !busy;
   part("film-make").hidden = busy;
   part("film-make").disabled = false;
   part("film-right").inert = busy;

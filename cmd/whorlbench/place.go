@@ -31,6 +31,9 @@ func makerOf(req request) (maker, error) {
 	if !ok {
 		return maker{}, fmt.Errorf(say.Render.Format, req.format, strings.Join(append(capture.Names(), videoNames...), ", "))
 	}
+	if req.clicks {
+		return maker{}, fmt.Errorf(say.Render.Silent, req.format)
+	}
 	return maker{
 		name:  func(t *capture.Take) string { return t.FileName(f) },
 		loops: f.Loops(),

@@ -67,13 +67,15 @@ func TestRenderFormats(t *testing.T) {
 		read func(data []byte) (image.Config, error)
 		w, h int
 	}{
-		"png":    {"half-moon-64x64.png", picture, 64, 64},
-		"strobe": {"half-moon-strobe-64x64.png", picture, 64, 64},
-		"sheet":  {"half-moon-sheet-64x64.png", picture, 4*64 + 5*5, 64 + 2*5}, // four beats, gaps of 12·64/150
-		"apng":   {"half-moon-apng-64x64-25fps.png", picture, 64, 64},
-		"gif":    {"half-moon-64x64-25fps.gif", func(data []byte) (image.Config, error) { return gif.DecodeConfig(bytes.NewReader(data)) }, 64, 64},
-		"svg":    {"half-moon-64x64.svg", nil, 0, 0},
-		"frames": {"half-moon-frames-64x64-25fps.zip", nil, 0, 0},
+		"png":        {"half-moon-64x64.png", picture, 64, 64},
+		"strobe":     {"half-moon-strobe-64x64.png", picture, 64, 64},
+		"sheet":      {"half-moon-sheet-64x64.png", picture, 4*64 + 5*5, 64 + 2*5}, // four beats, gaps of 12·64/150
+		"apng":       {"half-moon-apng-64x64-25fps.png", picture, 64, 64},
+		"gif":        {"half-moon-64x64-25fps.gif", func(data []byte) (image.Config, error) { return gif.DecodeConfig(bytes.NewReader(data)) }, 64, 64},
+		"svg":        {"half-moon-64x64.svg", nil, 0, 0},
+		"sheet-svg":  {"half-moon-sheet-64x64.svg", nil, 0, 0},
+		"strobe-svg": {"half-moon-strobe-64x64.svg", nil, 0, 0},
+		"frames":     {"half-moon-frames-64x64-25fps.zip", nil, 0, 0},
 	} {
 		t.Run(format, func(t *testing.T) {
 			t.Chdir(t.TempDir())
@@ -135,6 +137,35 @@ func TestRenderStopped(t *testing.T) {
 	status, errs := rendered(t, ctx, io.Discard, "--force")
 	if status != unusable || errs != say.Render.Stopped+"\n" || len(left(t)) > 0 {
 		t.Errorf("status %d, %q, files %v, want %d, that it was stopped, none", status, errs, left(t), unusable)
+	}
+}
+
+// TestRenderFilmStopped: a film that is stopped while it is made leaves no part
+// of itself, and no file of its clicks.
+func TestRenderFilmStopped(t *testing.T) {
+	if _, err := exec.LookPath(videoTool); err != nil {
+		t.Skip("ffmpeg is not here (Debian: ffmpeg)")
+	}
+	for _, format := range videoNames {
+		t.Chdir(t.TempDir())
+		aside := t.TempDir()
+		t.Setenv("TMPDIR", aside)
+		ctx, cancel := context.WithCancel(context.Background())
+		defer cancel()
+		go func() { // as soon as something of it is there
+			for ctx.Err() == nil {
+				if parts, _ := filepath.Glob(".half-moon*.part*"); len(parts) > 0 {
+					cancel()
+				}
+			}
+		}()
+		status, errs := rendered(t, ctx, io.Discard, "--format", format, "--clicks", "--rounds", "40", "--size", "720x720")
+		if status != unusable || errs != say.Render.Stopped+"\n" || len(left(t)) > 0 {
+			t.Errorf("%s: status %d, %q, files %v, want that it was stopped, none", format, status, errs, left(t))
+		}
+		if files, err := os.ReadDir(aside); err != nil || len(files) > 0 {
+			t.Errorf("%s: %v is left aside, %v", format, files, err)
+		}
 	}
 }
 

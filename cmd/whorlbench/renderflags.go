@@ -19,6 +19,7 @@ type request struct {
 	force     bool
 	format    string
 	sameFrame bool
+	clicks    bool
 	capture.Options
 }
 
@@ -35,6 +36,7 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	flags.StringVar(&req.out, "o", "", "")
 	flags.BoolVar(&req.force, "force", false, "")
 	flags.BoolVar(&req.sameFrame, "same-frame", false, "")
+	flags.BoolVar(&req.clicks, "clicks", false, "")
 	flags.BoolVar(&req.Mirror, "mirror", false, "")
 	flags.StringVar(&req.format, "format", "gif", "")
 	flags.StringVar(&in.size, "size", "360x360", "")
@@ -89,8 +91,8 @@ func (in *texts) read(o *capture.Options) []string {
 	o.Per = capture.Per(r.choice("per", in.per, "beat", "petal"))
 	s := &o.Show
 	s.Trail = scene.TrailLength(r.choice("trail", in.trail, "round", "half", "all", "none"))
-	for _, i := range r.several("show", in.show, "grid", "pieces", "title", "names", "beats") {
-		*[]*bool{&s.HideGrid, &s.ByPiece, &s.Title, &s.Names, &s.Beats}[i] = i > 0 // the grid is not hidden then
+	for _, i := range r.several("show", in.show, "grid", "slack", "pieces", "title", "names", "beats", "taken") {
+		*[]*bool{&s.HideGrid, &s.HideSlack, &s.ByPiece, &s.Title, &s.Names, &s.Beats, &s.Taken}[i] = i > 1 // the first two are not hidden then
 	}
 	for _, i := range r.several("hide", in.hide, "path", "arms", "letters", "kinds") {
 		*[]*bool{&s.HideHandPath, &s.HideArms, &s.HideLetters, &s.PlainInk}[i] = true

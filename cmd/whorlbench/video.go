@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"image"
 	"io"
+	"os"
 	"os/exec"
 	"strconv"
 	"strings"
@@ -22,6 +23,7 @@ type video struct {
 	even   bool     // its pictures have even sides
 	codec  []string // of one on a ground
 	codecA []string // of one that is seen through
+	audio  []string // of a click track
 	tail   []string
 }
 
@@ -29,9 +31,11 @@ var videos = map[string]video{
 	"webm": {ext: ".webm", clear: true, even: true,
 		codec:  []string{"-c:v", "libvpx-vp9", "-pix_fmt", "yuv420p", "-crf", "24", "-b:v", "0", "-row-mt", "1"},
 		codecA: []string{"-c:v", "libvpx-vp9", "-pix_fmt", "yuva420p", "-crf", "24", "-b:v", "0", "-auto-alt-ref", "0"},
+		audio:  []string{"-c:a", "libopus", "-b:a", "96k"},
 		tail:   []string{"-f", "webm"}},
 	"mp4": {ext: ".mp4", even: true,
 		codec: []string{"-c:v", "libx264", "-pix_fmt", "yuv420p", "-crf", "18", "-preset", "slow"},
+		audio: []string{"-c:a", "aac", "-b:a", "160k"},
 		tail:  []string{"-movflags", "+faststart", "-f", "mp4"}},
 }
 
@@ -59,22 +63,54 @@ func (v video) maker(req request) (maker, error) {
 		name:  func(t *capture.Take) string { return t.BaseName("", true) + v.ext },
 		loops: true,
 		write: func(ctx context.Context, _ io.Writer, file string, t *capture.Take, tell capture.Progress) error {
-			return v.write(ctx, tool, file, t, tell)
+			return v.write(ctx, tool, file, t, req.clicks, tell)
 		},
 	}, nil
 }
 
+// clickFile makes the click track a file for a while, and returns how ffmpeg
+// reads it.
+func clickFile(t *capture.Take) (args []string, done func(), err error) {
+	sound, err := t.Clicks()
+	if err != nil {
+		return nil, nil, err
+	}
+	f, err := os.CreateTemp("", program+"-clicks")
+	if err != nil {
+		return nil, nil, err
+	}
+	_, err = f.Write(sound)
+	if e := f.Close(); err == nil {
+		err = e
+	}
+	done = func() { os.Remove(f.Name()) }
+	if err != nil {
+		done()
+		return nil, nil, err
+	}
+	return []string{"-f", "s16le", "-ar", strconv.Itoa(capture.ClickRate), "-ac", "1", "-i", "file:" + f.Name()}, done, nil
+}
+
 // write has ffmpeg make the film from frames that it is given as they are
 // painted.
-func (v video) write(ctx context.Context, tool, file string, t *capture.Take, tell capture.Progress) error {
+func (v video) write(ctx context.Context, tool, file string, t *capture.Take, clicks bool, tell capture.Progress) error {
 	l := t.Timeline()
 	codec := v.codec
 	if t.Ground == capture.Clear {
 		codec = v.codecA
 	}
 	args := []string{"-v", "error", "-nostdin", "-y", "-f", "rawvideo", "-pix_fmt", "rgba", "-s", fmt.Sprintf("%dx%d", t.Width, t.Height),
-		"-framerate", rate(l.Rate()), "-i", "pipe:0", "-an", "-map_metadata", "-1", "-fflags", "+bitexact", "-metadata", "title=" + t.Title(),
-		"-vf", "scale=out_color_matrix=bt709:out_range=tv", "-colorspace", "bt709", "-color_primaries", "bt709", "-color_trc", "iec61966-2-1"}
+		"-framerate", rate(l.Rate()), "-i", "pipe:0"}
+	if clicks {
+		sound, done, err := clickFile(t)
+		if err != nil {
+			return err
+		}
+		defer done()
+		args = append(append(args, sound...), v.audio...)
+	}
+	args = append(args, "-map_metadata", "-1", "-fflags", "+bitexact", "-metadata", "title="+t.Title(),
+		"-vf", "scale=out_color_matrix=bt709:out_range=tv", "-colorspace", "bt709", "-color_primaries", "bt709", "-color_trc", "iec61966-2-1")
 	args = append(append(append(args, codec...), v.tail...), "file:"+file)
 	cmd := exec.CommandContext(ctx, tool, args...)
 	in, err := cmd.StdinPipe()

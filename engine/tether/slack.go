@@ -1,6 +1,9 @@
 package tether
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // Span is a time in which the tether is slack, in beats from the beginning of
 // round 0. One that runs over the end of the closing rounds into their
@@ -121,6 +124,25 @@ func merge(spans []Span, total float64, comesBack bool) []Span {
 	if n := len(out); comesBack && n > 1 && out[0].From <= near && out[n-1].To >= total-near {
 		out[n-1].To = total + out[0].To
 		out = out[1:]
+	}
+	return out
+}
+
+// InRound returns when the tether is slack in one round of a lane, which has so
+// many beats, in beats counted from the start; later rounds are as the first
+// that were looked at.
+func (r *Result) InRound(beats float64, round int) []Span {
+	known := round % max(r.Rounds, 1)
+	from, to := float64(float64(known)*beats), float64(float64(known+1)*beats)
+	shift, total := float64(float64(round-known)*beats), float64(float64(r.Rounds)*beats)
+	var out []Span
+	for _, s := range r.Spans {
+		for _, lap := range []float64{0, -total} { // one over the end is also at the beginning
+			a, z := math.Max(s.From+lap, from), math.Min(s.To+lap, to)
+			if a < z {
+				out = append(out, Span{From: a + shift, To: z + shift})
+			}
+		}
 	}
 	return out
 }

@@ -1,8 +1,6 @@
 package bench
 
 import (
-	"math"
-
 	"whorlbench/engine/tether"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/scene"
@@ -19,20 +17,7 @@ func (b *Bench) slackIn(lane int) []tether.Span {
 	r := &k.Tethers[lane]
 	t := b.Session.Tracks()[lane]
 	round, _, _ := t.Locate(b.Session.Beat())
-	known := round % max(r.Rounds, 1)
-	from, to := float64(known)*t.Beats, float64(known+1)*t.Beats
-	shift := float64(round-known) * t.Beats
-	total := float64(r.Rounds) * t.Beats
-	var out []tether.Span
-	for _, s := range r.Spans {
-		for _, lap := range []float64{0, -total} { // one over the end is also at the beginning
-			a, z := math.Max(s.From+lap, from), math.Min(s.To+lap, to)
-			if a < z {
-				out = append(out, tether.Span{From: a + shift, To: z + shift})
-			}
-		}
-	}
-	return out
+	return r.InRound(t.Beats, round)
 }
 
 // drawSlack marks on the stage where tethers go slack and, if that is wanted,

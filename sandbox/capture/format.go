@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"strings"
 
 	"whorlbench/sandbox/words"
 )
@@ -13,13 +14,15 @@ type Format uint8
 
 // The sorts of file.
 const (
-	PNG    Format = iota // a still of one beat
-	SVG                  // the same as a drawing
-	Sheet                // a PNG: a picture a beat or a petal, numbered
-	Strobe               // a PNG: several moments in one picture
-	GIF                  // a loop
-	APNG                 // a loop, exact, that can be seen through
-	Frames               // a ZIP: the frames of a loop, a PNG each
+	PNG       Format = iota // a still of one beat
+	SVG                     // the same as a drawing
+	Sheet                   // a PNG: a picture a beat or a petal, numbered
+	Strobe                  // a PNG: several moments in one picture
+	GIF                     // a loop
+	APNG                    // a loop, exact, that can be seen through
+	Frames                  // a ZIP: the frames of a loop, a PNG each
+	SheetSVG                // a contact sheet as a drawing
+	StrobeSVG               // several moments as a drawing
 	formats
 )
 
@@ -32,7 +35,7 @@ type format struct {
 
 var formatted = [formats]format{
 	{"png", ".png", false}, {"svg", ".svg", false}, {"sheet", ".png", false}, {"strobe", ".png", false},
-	{"gif", ".gif", true}, {"apng", ".png", true}, {"frames", ".zip", true},
+	{"gif", ".gif", true}, {"apng", ".png", true}, {"frames", ".zip", true}, {"sheet-svg", ".svg", false}, {"strobe-svg", ".svg", false},
 }
 
 // Names returns what the formats are called, in order.
@@ -62,8 +65,8 @@ func (f Format) Loops() bool { return formatted[f].loops }
 func (t *Take) FileName(f Format) string {
 	kind := ""
 	switch f {
-	case Sheet, Strobe, APNG, Frames:
-		kind = "-" + formatted[f].name
+	case Sheet, Strobe, APNG, Frames, SheetSVG, StrobeSVG:
+		kind = "-" + strings.TrimSuffix(formatted[f].name, "-svg")
 	}
 	return t.BaseName(kind, f.Loops()) + formatted[f].ext
 }
@@ -98,16 +101,16 @@ func (t *Take) Write(ctx context.Context, w io.Writer, f Format, tell Progress) 
 	}
 	var p *picture
 	switch f {
-	case Sheet:
+	case Sheet, SheetSVG:
 		if p, err = a.sheet(); err != nil {
 			return err
 		}
-	case Strobe:
+	case Strobe, StrobeSVG:
 		p = a.strobe()
 	default:
 		p = a.still()
 	}
-	if f == SVG {
+	if formatted[f].ext == ".svg" {
 		err = a.writeSVG(w, p)
 	} else {
 		err = a.writePNG(w, p)

@@ -3,11 +3,11 @@ package capture
 import (
 	"bufio"
 	"bytes"
-	"compress/lzw"
 	"encoding/binary"
 	"image"
 	"io"
 	"math"
+	"sync"
 )
 
 // asBefore is the index of what stays as it was, or of nothing where nothing is
@@ -41,6 +41,8 @@ type gifWriter struct {
 
 	patience   float64
 	off, least int // the sums over all pixels
+
+	changes []change // of a row
 
 	packing queue
 }
@@ -117,15 +119,22 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 	if r.Empty() {
 		r = image.Rect(0, 0, 1, 1) // a frame has one pixel at least
 	}
-	indices := make([]uint8, 0, r.Dx()*r.Dy())
+	dots, i := make([]dot, r.Dx()*r.Dy()), 0
 	for y := r.Min.Y; y < r.Max.Y; y++ {
 		row := g.px[y*g.w+r.Min.X : y*g.w+r.Max.X]
 		for x := range row {
 			p := &row[x]
-			indices = append(indices, p.gets)
-			if p.gets != asBefore {
-				p.was, p.gets = p.gets, asBefore
+			d := dot{is: p.was, to: p.gets}
+			if p.gets == asBefore {
+				d.to, d.stays = d.is, 1
+			} else {
+				if !g.clear {
+					p.was = p.gets
+				}
+				p.gets = asBefore
 			}
+			dots[i] = d
+			i++
 		}
 	}
 	const keep, toNothing = 1 << 2, 2 << 2
@@ -137,7 +146,7 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 	head = append(head, numbers(r.Min.X, r.Min.Y, r.Dx(), r.Dy())...)
 	g.frames++
 	g.settle()
-	return g.packing.add(func() ([]byte, error) { return pack(head, g.bits, indices) })
+	return g.packing.add(func() ([]byte, error) { return pack(head, g.bits, dots), nil })
 }
 
 // row says what each pixel of a row is given, and makes r hold all that change.
@@ -150,13 +159,25 @@ func (g *gifWriter) row(y int, ahead []byte, r *image.Rectangle) {
 			return
 		}
 	}
-	for x := range g.w {
+	g.changes = g.changes[:0]
+	for x := 0; x < g.w; x++ {
+		const two = 8 // bytes
+		for was != nil && 4*x+two <= len(row) && binary.LittleEndian.Uint64(was[4*x:]) == binary.LittleEndian.Uint64(row[4*x:]) {
+			x += 2
+		}
+		if x == g.w {
+			break
+		}
 		c := row[4*x : 4*x+4 : 4*x+4]
 		if was != nil && binary.LittleEndian.Uint32(was[4*x:]) == binary.LittleEndian.Uint32(c) {
 			continue
 		}
-		if g.change(&g.px[y*g.w+x], rgbOf(c), rgbOf(next[4*x:4*x+4])) {
-			hold(r, x, y)
+		g.changes = append(g.changes, g.weigh(x, g.px[y*g.w+x].was, rgbOf(c), rgbOf(next[4*x:4*x+4])))
+	}
+	g.choose()
+	for i := range g.changes {
+		if c := &g.changes[i]; g.change(&g.px[y*g.w+c.x], c) {
+			hold(r, c.x, y)
 		}
 	}
 }
@@ -186,15 +207,15 @@ func rgbOf(c []byte) rgb { return rgb(c[0])<<16 | rgb(c[1])<<8 | rgb(c[2]) }
 // slowly costs little to leave, what changes fast much to write; the root makes
 // the whole least for what is off in all. Patience is kept such that all
 // pixels together are off by mostOff times what the palette makes inevitable,
-// which is less than dithering costs; and none is off by more than mostLoose,
-// 8 in each channel, that moving edges stay clean.
+// which is less than dithering costs; and none is off by more than
+// looseAlone times mostLoose, 10 in each channel, that moving edges stay clean.
 const (
-	mostLoose     = 24
-	firstPatience = 1.5
+	mostLoose     = 20
+	firstPatience = 1.8
 	leastPatience = 0.5
-	mostPatience  = 4
-	patienceStep  = 1.04
-	mostOff       = 1.40
+	mostPatience  = 10
+	patienceStep  = 1.1
+	mostOff       = 1.33
 )
 
 // settle makes patience longer or shorter by what is off after a frame.
@@ -206,29 +227,67 @@ func (g *gifWriter) settle() {
 	}
 }
 
-// change decides what a pixel whose colour has changed is given, and reports
-// whether that is anything.
-func (g *gifWriter) change(p *pixel, c, next rgb) bool {
-	step := off(c, next)
-	loose := min(int32(g.patience*roots[step]), mostLoose)
-	_, nearest := g.pal.index(c)
-	stays := int32(math.MaxInt16)
+// change is a pixel whose colour changes.
+type change struct {
+	x       int
+	c, next rgb
+	step    int32   // from one to the other
+	stays   float64 // how far off it is if it is left
+	nearest int32   // how far off the palette is
+	loose   float64 // how far off it may be
+	write   bool
+}
+
+// weigh says what there is to know of a change before it is decided on.
+func (g *gifWriter) weigh(x int, was uint8, c, next rgb) change {
+	ch := change{x: x, c: c, next: next, step: off(c, next), stays: math.MaxInt16}
+	_, ch.nearest = g.pal.index(c)
 	if g.frames > 0 {
-		stays = off(g.pal.colours[p.was-1], c)
+		ch.stays = float64(off(g.pal.colours[was-1], c))
 	}
+	ch.loose = min(g.patience*roots[ch.step], mostLoose)
+	return ch
+}
+
+// A pixel that is written costs much less beside one that is, so that the
+// first of a row's neighbours may be further off than the others.
+const (
+	looseAlone  = 1.5
+	looseBeside = 0.7
+)
+
+// choose decides which pixels of a row are written.
+func (g *gifWriter) choose() {
+	row := g.changes
+	beyond := func(c *change, by float64) bool { return c.stays > max(by*c.loose, float64(c.nearest)) }
+	for i := range row {
+		c := &row[i]
+		beside := i > 0 && row[i-1].write && row[i-1].x == c.x-1
+		c.write = beyond(c, looseAlone) || beside && beyond(c, looseBeside)
+	}
+	for i := len(row) - 2; i >= 0; i-- {
+		if c := &row[i]; !c.write && row[i+1].write && row[i+1].x == c.x+1 {
+			c.write = beyond(c, looseBeside)
+		}
+	}
+}
+
+// change gives a pixel what is decided, and reports whether that is anything.
+func (g *gifWriter) change(p *pixel, c *change) bool {
 	g.off, g.least = g.off-int(p.off), g.least-int(p.least)
-	if stays > max(loose, nearest) {
-		aim := c
-		if step > 0 && 2*loose >= step {
-			aim = along(c, next, loose/step) // it is then left for 2·loose/step frames
+	stays := int32(c.stays)
+	if c.write {
+		aim := c.c
+		if loose := int32(looseBeside * c.loose); c.step > 0 && 2*loose >= c.step {
+			aim = along(c.c, c.next, loose/c.step) // it is then left for 2·loose/step frames
 		}
 		at, _ := g.pal.index(aim)
 		p.gets = at + 1
-		stays = off(g.pal.colours[at], c)
+		stays = off(g.pal.colours[at], c.c)
 	}
-	p.off, p.least = int16(stays), int16(nearest)
+	p.off, p.least = int16(stays), int16(c.nearest)
 	g.off, g.least = g.off+int(p.off), g.least+int(p.least)
-	return p.gets != asBefore
+	return c.write
 }
 
 // roots are the square roots of all distances between colours.
@@ -248,21 +307,20 @@ func along(a, b rgb, k int32) rgb {
 	return f(16) | f(8) | f(0)
 }
 
-// pack returns a frame's bytes: its head, which it takes, and the indices
-// coded, in blocks of at most 255 bytes.
-func pack(head []byte, bits int, indices []uint8) ([]byte, error) {
-	var coded bytes.Buffer
-	z := lzw.NewWriter(&coded, lzw.LSB, bits)
-	if _, err := z.Write(indices); err != nil {
-		return nil, err
-	}
-	if err := z.Close(); err != nil {
-		return nil, err
-	}
+// packers are those that nobody uses.
+var packers = sync.Pool{New: func() any { return new(packer) }}
+
+// pack returns a frame's bytes: its head, which it takes, and the pixels coded,
+// in blocks of at most 255 bytes.
+func pack(head []byte, bits int, dots []dot) []byte {
+	z := packers.Get().(*packer)
+	defer packers.Put(z)
+	z.bits = bits
 	out := append(head, 0, byte(bits))
-	for coded.Len() > 0 {
-		block := coded.Next(255)
-		out = append(append(out, byte(len(block))), block...)
+	for coded := z.pack(dots); len(coded) > 0; {
+		n := min(len(coded), 255)
+		out = append(append(out, byte(n)), coded[:n]...)
+		coded = coded[n:]
 	}
-	return append(out, 0), nil
+	return append(out, 0)
 }

@@ -72,7 +72,7 @@ func Defaults() Options {
 	return Options{
 		Width: 360, Height: 360,
 		FPS: frac.Int(25), Slow: frac.Int(1), Moments: 8,
-		Show: Show{Options: scene.Options{HideWhole: true, HideGrid: true}},
+		Show: Show{Options: scene.Options{HideWhole: true, HideGrid: true, HideSlack: true}},
 	}
 }
 

@@ -59,7 +59,8 @@ func TestFileNames(t *testing.T) {
 		got = append(got, take.FileName(Format(i)))
 	}
 	want := []string{"half-moon-640x480.png", "half-moon-640x480.svg", "half-moon-sheet-640x480.png", "half-moon-strobe-640x480.png",
-		"half-moon-640x480-29.97fps.gif", "half-moon-apng-640x480-29.97fps.png", "half-moon-frames-640x480-29.97fps.zip"}
+		"half-moon-640x480-29.97fps.gif", "half-moon-apng-640x480-29.97fps.png", "half-moon-frames-640x480-29.97fps.zip",
+		"half-moon-sheet-640x480.svg", "half-moon-strobe-640x480.svg"}
 	if !slices.Equal(got, want) {
 		t.Errorf("names %q, want %q", got, want)
 	}
@@ -138,6 +139,40 @@ func TestImports(t *testing.T) {
 			case path == "os", path == "time", path == "syscall", strings.HasPrefix(path, "os/"), strings.HasPrefix(path, "net"), strings.HasPrefix(path, "math/rand"):
 				t.Errorf("%s imports %s", file, path)
 			}
+		}
+	}
+}
+
+// TestTethers: slack and the hand really taken are drawn when they are wanted,
+// and change nothing else.
+func TestTethers(t *testing.T) {
+	drawn := func(tempo float64, change func(o *Options)) int {
+		p := libraryTake(t, "half-moon", nil).pattern
+		p.Tempo = tempo
+		o := Defaults()
+		change(&o)
+		take, err := New(p, o, &words.English)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(written(t, take, SVG))
+	}
+	taken := func(o *Options) { o.Show.Taken = true }
+	slack := func(o *Options) { o.Show.HideSlack = false }
+	none := func(*Options) {}
+	for _, tt := range []struct {
+		name   string
+		tempo  float64 // the half-moon is taut from 109.2 (README)
+		change func(o *Options)
+		more   bool
+	}{
+		{"the hand that is really taken", 120, taken, true},
+		{"slack, where none is", 120, slack, false},
+		{"slack", 60, slack, true},
+	} {
+		with, without := drawn(tt.tempo, tt.change), drawn(tt.tempo, none)
+		if (with > without) != tt.more || with < without {
+			t.Errorf("%s: a drawing of %d bytes, without %d", tt.name, with, without)
 		}
 	}
 }

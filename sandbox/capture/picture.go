@@ -74,7 +74,24 @@ func (a *artist) figure(l *display.List, r display.Rect, beat float64) {
 		a.names(l, foot, beat)
 	}
 	a.session.GoTo(beat)
-	a.stage(r).Draw(l, a.session)
+	st := a.stage(r)
+	st.Draw(l, a.session)
+	a.drawTethers(l, st, beat)
+}
+
+// drawTethers marks, if that is wanted, where tethers go slack and the way of
+// the hands that is really taken, in the round that a beat is in.
+func (a *artist) drawTethers(l *display.List, st *scene.Stage, beat float64) {
+	for i := range a.tethers {
+		r, t := &a.tethers[i], a.tracks[i]
+		round, _, _ := t.Locate(beat)
+		if !a.Show.HideSlack {
+			st.DrawSlack(l, t, r.InRound(t.Beats, round))
+		}
+		if a.Show.Taken && r.HasAstray {
+			st.DrawTaken(l, t, a.pattern.Tempo, round)
+		}
+	}
 }
 
 // beatText says which beat of the round it is, as dancers count: from 1.

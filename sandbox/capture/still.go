@@ -41,7 +41,9 @@ func (a *artist) strobe() *picture {
 	for k := range beats {
 		beats[k] = a.beats.Mul(frac.New(int64(k), int64(a.Moments))).Float()
 	}
-	a.stage(area).DrawStrobe(&p.list, a.session, beats, a.beats.Float())
+	st := a.stage(area)
+	st.DrawStrobe(&p.list, a.session, beats, a.beats.Float())
+	a.drawTethers(&p.list, st, 0)
 	return p
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
+	"whorlbench/engine/tether"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/face"
 	"whorlbench/sandbox/paint"
@@ -30,6 +31,7 @@ type Take struct {
 	seconds frac.Frac
 	closing frac.Frac
 	closes  bool
+	tethers []tether.Result // where they are shown
 }
 
 // New makes a pattern ready to be captured. Its errors say, line by line, what
@@ -60,6 +62,11 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 		t.beats = t.round
 	}
 	t.seconds = t.beats.Mul(frac.Int(60)).Div(frac.FromFloat(p.Tempo)).Mul(o.Slow)
+	if !t.Show.HideSlack || t.Show.Taken {
+		for _, track := range t.tracks {
+			t.tethers = append(t.tethers, tether.Of(track, p.Tempo, p.Performer.Rigid))
+		}
+	}
 	if n := frames(t.seconds, o.FPS); n.Cmp(big.NewInt(mostFrames)) > 0 {
 		if o.Rounds == 0 && t.closes {
 			return nil, fmt.Errorf(w.Capture.TooManyWays, w.CountRounds(t.closing.Div(t.round).Round(frac.Int(1)).Num()), mostFrames)

@@ -41,12 +41,22 @@ var unity = words32(0x10000, 0, 0, 0, 0x10000, 0, 0, 0, 0x40000000)
 func (t *Track) WriteMP4(w io.Writer) error {
 	head := box("ftyp", []byte("isom"), words32(0x200), []byte("isomiso2avc1mp41"))
 	size := 8
+	pictures := 0
 	for _, s := range t.Samples {
-		size += len(s.Data)
+		pictures += len(s.Data)
+	}
+	size += pictures
+	var sound [][]byte
+	if t.Sound != nil {
+		sound, _ = t.Sound.packets()
+	}
+	for _, p := range sound {
+		size += len(p)
 	}
 	// The index says where the data lie, which its own length decides.
-	moov := t.moov(0)
-	moov = t.moov(uint32(len(head) + len(moov) + 8))
+	moov := t.moov(0, 0)
+	first := len(head) + len(moov) + 8
+	moov = t.moov(uint32(first), uint32(first+pictures))
 	for _, b := range [][]byte{head, moov, words32(uint32(size)), []byte("mdat")} {
 		if _, err := w.Write(b); err != nil {
 			return err
@@ -57,10 +67,16 @@ func (t *Track) WriteMP4(w io.Writer) error {
 			return err
 		}
 	}
+	for _, p := range sound {
+		if _, err := w.Write(p); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 
-func (t *Track) moov(data uint32) []byte {
+// moov returns the index of pictures and sound that begin at these bytes.
+func (t *Track) moov(data, sound uint32) []byte {
 	at := t.clock(mp4Scale)
 	n := len(t.Samples)
 	long := uint32(min(at(n), math.MaxUint32))
@@ -110,7 +126,54 @@ func (t *Track) moov(data uint32) []byte {
 	trak := box("trak",
 		box("tkhd", words32(enabledInMovie, 0, 0, 1, 0, long, 0, 0, 0, 0), unity, words32(wide<<16, high<<16)),
 		mdia)
+	const none = 0xffffffff // the next track's number
+	tracks := trak
+	if t.Sound != nil {
+		tracks = append(tracks, t.Sound.trak(sound, long)...)
+	}
 	return box("moov",
-		box("mvhd", words32(0, 0, 0, mp4Scale, long, 0x10000, 0x0100<<16, 0, 0), unity, make([]byte, 24), words32(2)),
-		trak)
+		box("mvhd", words32(0, 0, 0, mp4Scale, long, 0x10000, 0x0100<<16, 0, 0), unity, make([]byte, 24), words32(none)),
+		tracks)
+}
+
+// trak returns the sound's track (Encapsulation of Opus in ISO Base Media File
+// Format, 4.3): its list of edits leaves out what comes before the sound and
+// after it.
+func (s *Sound) trak(data, long uint32) []byte {
+	packets, _ := s.packets()
+	head := s.head()
+	n := uint32(len(packets))
+	var sizes []uint32
+	for _, p := range packets {
+		sizes = append(sizes, uint32(len(p)))
+	}
+	const (
+		enabledInMovie = 3
+		bits16         = 16
+		noLanguage     = 0x55c4 << 16 // und
+		loud           = 0x0100_0000
+		unityRate      = 0x10000
+		rollPackets    = 4 // of 20 ms, which are 80
+	)
+	opus := box("dOps", []byte{0, head[9]}, binary.BigEndian.AppendUint16(nil, uint16(s.skip())),
+		words32(binary.LittleEndian.Uint32(head[12:])), []byte{head[17], head[16], 0})
+	entry := box("Opus", make([]byte, 6), []byte{0, 1}, make([]byte, 8), []byte{0, 1, 0, bits16}, make([]byte, 4), words32(opusRate<<16), opus)
+	roll := int16(-rollPackets)
+	stbl := box("stbl",
+		box("stsd", words32(0, 1), entry),
+		box("stts", words32(0, 1, n, opusPacket)),
+		box("stsc", words32(0, 1, 1, n, 1)),
+		box("stsz", words32(0, 0, n), words32(sizes...)),
+		box("stco", words32(0, 1, data)),
+		box("sgpd", words32(1<<24), []byte("roll"), words32(2, 1), []byte{byte(uint16(roll) >> 8), byte(uint16(roll))}),
+		box("sbgp", words32(0), []byte("roll"), words32(1, n, 1)))
+	minf := box("minf", box("smhd", words32(0, 0)), box("dinf", box("dref", words32(0, 1), box("url ", words32(1)))), stbl)
+	mdia := box("mdia",
+		box("mdhd", words32(0, 0, 0, opusRate, n*opusPacket, noLanguage)),
+		box("hdlr", words32(0, 0), []byte("soun"), words32(0, 0, 0), []byte("clicks\x00")),
+		minf)
+	return box("trak",
+		box("tkhd", words32(enabledInMovie, 0, 0, 2, 0, long, 0, 0, 0, loud), unity, words32(0, 0)),
+		box("edts", box("elst", words32(0, 1, long, uint32(s.skip()), unityRate))),
+		mdia)
 }

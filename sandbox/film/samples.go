@@ -16,6 +16,7 @@ type Track struct {
 	Timeline      capture.Timeline
 	Config        []byte // the decoder's, of H.264: an AVC decoder configuration record
 	Samples       []Sample
+	Sound         *Sound // nil: silent
 }
 
 // clock returns when frame k begins in so many ticks a second, and how long

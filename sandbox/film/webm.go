@@ -2,6 +2,7 @@ package film
 
 import (
 	"io"
+	"math"
 
 	"github.com/at-wat/ebml-go"
 	"github.com/at-wat/ebml-go/webm"
@@ -22,13 +23,21 @@ type (
 		TrackEntry []webmTrack `ebml:"TrackEntry"`
 	}
 	webmTrack struct {
-		TrackNumber        uint64    `ebml:"TrackNumber"`
-		TrackUID           uint64    `ebml:"TrackUID"`
-		TrackType          uint64    `ebml:"TrackType"`
-		CodecID            string    `ebml:"CodecID"`
-		MaxBlockAdditionID uint64    `ebml:"MaxBlockAdditionID,omitempty"`
-		DefaultDuration    uint64    `ebml:"DefaultDuration,omitempty"`
-		Video              webmVideo `ebml:"Video"`
+		TrackNumber        uint64     `ebml:"TrackNumber"`
+		TrackUID           uint64     `ebml:"TrackUID"`
+		TrackType          uint64     `ebml:"TrackType"`
+		CodecID            string     `ebml:"CodecID"`
+		CodecPrivate       []byte     `ebml:"CodecPrivate,omitempty"`
+		CodecDelay         uint64     `ebml:"CodecDelay,omitempty"`
+		SeekPreRoll        uint64     `ebml:"SeekPreRoll,omitempty"`
+		MaxBlockAdditionID uint64     `ebml:"MaxBlockAdditionID,omitempty"`
+		DefaultDuration    uint64     `ebml:"DefaultDuration,omitempty"`
+		Video              *webmVideo `ebml:"Video"`
+		Audio              *webmAudio `ebml:"Audio"`
+	}
+	webmAudio struct {
+		SamplingFrequency float64 `ebml:"SamplingFrequency"`
+		Channels          uint64  `ebml:"Channels"`
 	}
 	webmVideo struct {
 		PixelWidth  uint64     `ebml:"PixelWidth"`
@@ -49,8 +58,9 @@ type (
 	webmGroup struct {
 		Block          ebml.Block     `ebml:"Block"`
 		BlockAdditions *webmAdditions `ebml:"BlockAdditions"`
-		BlockDuration  uint64         `ebml:"BlockDuration"`
+		BlockDuration  uint64         `ebml:"BlockDuration,omitempty"`
 		ReferenceBlock int64          `ebml:"ReferenceBlock,omitempty"`
+		DiscardPadding int64          `ebml:"DiscardPadding,omitempty"`
 	}
 	webmAdditions struct {
 		BlockMore webmMore `ebml:"BlockMore"`
@@ -77,15 +87,37 @@ func (t *Track) WriteWebM(w io.Writer) error {
 	track := webmTrack{
 		TrackNumber: 1, TrackUID: 1, TrackType: 1, CodecID: "V_VP9",
 		DefaultDuration: uint64(1e9 / t.Timeline.Rate().Float()),
-		Video: webmVideo{PixelWidth: uint64(t.Width), PixelHeight: uint64(t.Height),
+		Video: &webmVideo{PixelWidth: uint64(t.Width), PixelHeight: uint64(t.Height),
 			Colour: webmColour{MatrixCoefficients: 1, Range: 1, TransferCharacteristics: 13, Primaries: 1}}, // BT.709, limited, the curve of sRGB
 	}
 	if clear {
 		track.MaxBlockAdditionID, track.Video.AlphaMode = opacityID, 1
 	}
+	tracks := webmTracks{[]webmTrack{track}}
+	var heard []webmGroup // those that are still to come; their clusters are found by the time
+	if t.Sound != nil {
+		entry, groups := t.Sound.webm()
+		tracks.TrackEntry, heard = append(tracks.TrackEntry, entry), groups
+	}
+	packet := 0
 	var clusters []webmCluster
+	// hear adds the sound before a time to the last cluster.
+	hear := func(before int64) {
+		for c := &clusters[len(clusters)-1]; packet < len(heard); packet++ {
+			now := packetTicks(packet)
+			if now >= before {
+				return
+			}
+			g := heard[packet]
+			g.Block.Timecode = int16(now - int64(c.Timecode))
+			c.BlockGroup = append(c.BlockGroup, g)
+		}
+	}
 	for k, s := range t.Samples {
 		now := at(k)
+		if k > 0 {
+			hear(now)
+		}
 		if n := len(clusters); n == 0 || s.Key && now > int64(clusters[n-1].Timecode) || now-int64(clusters[n-1].Timecode) >= clusterTicks {
 			clusters = append(clusters, webmCluster{Timecode: uint64(now)})
 		}
@@ -102,8 +134,32 @@ func (t *Track) WriteWebM(w io.Writer) error {
 		}
 		c.BlockGroup = append(c.BlockGroup, g)
 	}
+	if len(clusters) > 0 {
+		hear(math.MaxInt64)
+	}
 	return ebml.Marshal(&webmFile{
 		Header:  webm.EBMLHeader{EBMLVersion: 1, EBMLReadVersion: 1, EBMLMaxIDLength: 4, EBMLMaxSizeLength: 8, DocType: "webm", DocTypeVersion: 4, DocTypeReadVersion: 2},
-		Segment: webmSegment{Info: webm.Info{TimecodeScale: webmScale, MuxingApp: writerName, WritingApp: writerName, Duration: float64(at(len(t.Samples)))}, Tracks: webmTracks{[]webmTrack{track}}, Cluster: clusters},
+		Segment: webmSegment{Info: webm.Info{TimecodeScale: webmScale, MuxingApp: writerName, WritingApp: writerName, Duration: float64(at(len(t.Samples)))}, Tracks: tracks, Cluster: clusters},
 	}, w)
+}
+
+// packetTicks returns when a packet of sound begins.
+func packetTicks(k int) int64 { return int64(k) * opusPacket * webmPerSec / opusRate }
+
+// webm returns the sound's track and its blocks, whose times are still open.
+func (s *Sound) webm() (webmTrack, []webmGroup) {
+	packets, over := s.packets()
+	entry := webmTrack{
+		TrackNumber: 2, TrackUID: 2, TrackType: 2, CodecID: "A_OPUS", CodecPrivate: s.head(),
+		CodecDelay: uint64(nanoseconds(s.skip())), SeekPreRoll: opusRoll,
+		Audio: &webmAudio{SamplingFrequency: opusRate, Channels: 1},
+	}
+	groups := make([]webmGroup, len(packets))
+	for k, p := range packets {
+		groups[k].Block = ebml.Block{TrackNumber: 2, Data: [][]byte{p}}
+	}
+	if n := len(groups); n > 0 {
+		groups[n-1].DiscardPadding = nanoseconds(over)
+	}
+	return entry, groups
 }

@@ -31,7 +31,8 @@ type Wish struct {
 	Night   bool   `json:"night"`
 	Ground  string `json:"ground"` // theme, clear, or a colour as #rrggbb
 	Mirror  bool   `json:"mirror"`
-	Trail   int    `json:"trail"` // as scene.TrailLength counts
+	Clicks  bool   `json:"clicks"` // of a film
+	Trail   int    `json:"trail"`  // as scene.TrailLength counts
 	Show    Shown  `json:"show"`
 }
 
@@ -46,6 +47,8 @@ type Shown struct {
 	Title   bool `json:"title"`
 	Beats   bool `json:"beats"`
 	Names   bool `json:"names"`
+	Slack   bool `json:"slack"`
+	Taken   bool `json:"taken"`
 }
 
 // Film is a film's container.
@@ -65,6 +68,7 @@ type Job struct {
 	*capture.Take
 	Format capture.Format // of a Job whose Film is NoFilm
 	Film   Film
+	Clicks bool   // a film has a click track
 	name   string // of the format
 }
 
@@ -103,6 +107,7 @@ func (in *Wish) job(p engine.Pattern, w *words.Table) (j Job, err error) {
 	case j.Film != NoFilm && (o.Width%2 == 1 || o.Height%2 == 1):
 		return Job{}, fmt.Errorf(w.Capture.Even, o.Width, o.Height, strings.ToUpper(in.Format))
 	}
+	j.Clicks = in.Clicks && j.Film != NoFilm
 	if j.Loops() {
 		_, err = j.Timeline()
 	}
@@ -129,6 +134,7 @@ func (in *Wish) options(w *words.Table) (capture.Options, error) {
 	s, shown := &o.Show, in.Show
 	s.Trail = scene.TrailLength(min(max(in.Trail, 0), int(scene.NoTrail)))
 	s.HideArms, s.HideHandPath, s.HideGrid, s.HideLetters, s.PlainInk = !shown.Arms, !shown.Path, !shown.Grid, !shown.Letters, !shown.Kinds
+	s.HideSlack, s.Taken = !shown.Slack, shown.Taken
 	s.ByPiece, s.Title, s.Beats, s.Names = shown.Pieces, shown.Title, shown.Beats, shown.Names
 	return o, errors.Join(wrong...)
 }
@@ -160,7 +166,7 @@ func (j Job) Type() string {
 		return "video/mp4"
 	case j.Film == WebM:
 		return "video/webm"
-	case j.Format == capture.SVG:
+	case j.Format == capture.SVG, j.Format == capture.SheetSVG, j.Format == capture.StrobeSVG:
 		return "image/svg+xml"
 	case j.Format == capture.GIF:
 		return "image/gif"
@@ -193,7 +199,9 @@ func Preview(toml, wish []byte, w *words.Table) (Job, error) {
 	if err := json.Unmarshal(wish, &in); err != nil {
 		return Job{}, fmt.Errorf("failed to read the wish: %w", err)
 	}
-	if in.Format != "strobe" && in.Format != "sheet" {
+	switch in.Format = strings.TrimSuffix(in.Format, "-svg"); in.Format {
+	case "strobe", "sheet":
+	default:
 		in.Format = "png"
 	}
 	short, long := float64(max(min(in.Width, in.Height), 1)), float64(max(in.Width, in.Height, 1))

@@ -26,3 +26,32 @@ func TestToYUV(t *testing.T) {
 		}
 	}
 }
+
+// TestToYUVMixed: of a block of four colours each has its own light, and the
+// differences are those of the middle of them, by BT.709's formulas in doubles.
+func TestToYUVMixed(t *testing.T) {
+	rgba := []byte{255, 0, 0, 255, 0, 255, 0, 255, 0, 0, 255, 255, 10, 200, 90, 255}
+	got := make([]byte, 6)
+	ToYUV(got, rgba, 2, 2)
+	// Light by hand: 63.1, 172.6, 31.8; the fourth 16 + 219/255·(2.126+143.04+6.498) = 146.3.
+	// The middle is 66.25, 113.75, 86.25, its light 101.66: blue 128 + 224/255·(86.25−101.66)/1.8556 = 120.7,
+	// red 128 + 224/255·(66.25−101.66)/1.5748 = 108.2.
+	if want := [6]byte{63, 173, 32, 146, 121, 108}; [6]byte(got) != want {
+		t.Errorf("%v, want %v", got, want)
+	}
+}
+
+// BenchmarkToYUV turns a frame of 720 by 720 pixels, a tenth of it not plain.
+func BenchmarkToYUV(b *testing.B) {
+	const side = 720
+	rgba, dst := make([]byte, 4*side*side), make([]byte, side*side*3/2)
+	for i := range rgba {
+		if rgba[i] = 240; i%3600 < 360 {
+			rgba[i] = byte(i * 7)
+		}
+	}
+	b.SetBytes(side * side)
+	for b.Loop() {
+		ToYUV(dst, rgba, side, side)
+	}
+}

@@ -75,16 +75,18 @@ func (p *Pixels) upload() {
 func fill(dst *image.RGBA, c color.NRGBA) {
 	r, g, b, a := c.RGBA()
 	px := [4]uint8{uint8(r >> 8), uint8(g >> 8), uint8(b >> 8), uint8(a >> 8)}
-	w := 4 * dst.Rect.Dx()
-	for y := range dst.Rect.Dy() {
-		row := dst.Pix[y*dst.Stride:][:w]
-		if y > 0 {
-			copy(row, dst.Pix[:w])
-			continue
+	w, rows := 4*dst.Rect.Dx(), dst.Rect.Dy()
+	for x := 0; x < w && rows > 0; x += 4 {
+		copy(dst.Pix[x:], px[:])
+	}
+	if dst.Stride == w {
+		for n := w; n < w*rows; n *= 2 { // few large copies, which WebAssembly is better at
+			copy(dst.Pix[n:w*rows], dst.Pix[:n])
 		}
-		for x := 0; x < w; x += 4 {
-			copy(row[x:], px[:])
-		}
+		return
+	}
+	for y := 1; y < rows; y++ {
+		copy(dst.Pix[y*dst.Stride:][:w], dst.Pix)
 	}
 }
 
@@ -123,6 +125,20 @@ func newEdge(ax, ay, bx, by, px, py int64) edge {
 	return e
 }
 
+// within returns which of the pixels [from, to) of a row, counted from where
+// the edge is, are on its inner side.
+func (e *edge) within(from, to int64) (int64, int64) {
+	switch {
+	case e.dx > 0 && e.at < 0:
+		from = max(from, int64((uint64(-e.at)+uint64(e.dx)-1)/uint64(e.dx))) // unsigned, which WebAssembly has
+	case e.dx < 0 && e.at >= 0:
+		to = min(to, int64(uint64(e.at)/uint64(-e.dx))+1)
+	case e.dx <= 0 && e.at < 0:
+		to = from
+	}
+	return from, to
+}
+
 // triangle paints one triangle, its corners' colours spread evenly between
 // them, over what is there.
 func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
@@ -148,17 +164,20 @@ func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
 	flat := a.R == b.R && a.R == c.R && a.G == b.G && a.G == c.G && a.B == b.B && a.B == c.B && a.A == b.A && a.A == c.A
 	plain := a.U == b.U && a.U == c.U && a.V == b.V && a.V == c.V
 	for y := y0; y < y1; y, ea.at, eb.at, ec.at = y+1, ea.at+ea.dy, eb.at+eb.dy, ec.at+ec.dy {
-		va, vb, vc := ea.at, eb.at, ec.at
-		row := dst.Pix[y*dst.Stride:]
-		in := false
-		for x := x0; x < x1; x, va, vb, vc = x+1, va+ea.dx, vb+eb.dx, vc+ec.dx {
-			if va|vb|vc < 0 { // one of them is
-				if in {
-					break
-				}
-				continue
+		from, to := ec.within(eb.within(ea.within(0, int64(x1-x0))))
+		if from >= to {
+			continue
+		}
+		if flat && plain && a.A == 1 {
+			c := [4]uint8{uint8(a.R*255 + 0.5), uint8(a.G*255 + 0.5), uint8(a.B*255 + 0.5), 255}
+			for some := dst.Pix[y*dst.Stride+4*(x0+int(from)) : y*dst.Stride+4*(x0+int(to))]; len(some) >= 4; some = some[4:] {
+				some[0], some[1], some[2], some[3] = c[0], c[1], c[2], c[3]
 			}
-			in = true
+			continue
+		}
+		va, vb, vc := ea.at+from*ea.dx, eb.at+from*eb.dx, ec.at+from*ec.dx
+		row := dst.Pix[y*dst.Stride:]
+		for x := x0 + int(from); x < x0+int(to); x, va, vb, vc = x+1, va+ea.dx, vb+eb.dx, vc+ec.dx {
 			ka, kb, kc := float32(1), float32(0), float32(0)
 			if !flat || !plain {
 				ka, kb = float32(va)*k, float32(vb)*k

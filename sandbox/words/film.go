@@ -23,6 +23,7 @@ type Film struct {
 	BadColour                                  string // %q: found
 	Pattern                                    string // the open pattern, as a file that is read
 	Opaque, NoEncoder                          string
+	Clicks, ClicksNote, NoClicks               string
 	Said                                       FilmSaid
 }
 
@@ -47,13 +48,15 @@ var englishFilm = Film{
 	Format: "What to make",
 	Formats: []FilmChoice{
 		{"gif", "GIF: a loop that plays anywhere"},
-		{"apng", "APNG: a loop, exact; can be see-through"},
-		{"mp4", "MP4: a film for phones and messages"},
+		{"apng", "APNG: a loop, exact, see-through"},
+		{"mp4", "MP4: a film for phones"},
 		{"webm", "WebM: a film for web pages"},
 		{"png", "PNG: one beat"},
 		{"svg", "SVG: one beat, as a drawing"},
-		{"sheet", "Contact sheet: a numbered picture for each beat or petal"},
-		{"strobe", "Strobe: several moments in one picture"},
+		{"sheet", "Contact sheet: beat by beat"},
+		{"sheet-svg", "Contact sheet, as a drawing (SVG)"},
+		{"strobe", "Strobe: moments in one picture"},
+		{"strobe-svg", "Strobe, as a drawing (SVG)"},
 		{"frames", "Frames: a PNG for each, in a ZIP"},
 	},
 	Size: "Size", Width: "Width in pixels", Height: "Height in pixels",
@@ -80,6 +83,9 @@ var englishFilm = Film{
 	Pattern:    "open pattern",
 	Opaque:     "MP4 cannot be see-through. Choose a colour, or make an APNG or the frames.",
 	NoEncoder:  "This browser cannot make this sort of film at this size. Make a GIF, an APNG or the frames, or try the other sort of film.",
+	Clicks:     "Clicks on the beat",
+	ClicksNote: "Joins and the beginning of a round sound higher. Some older players show an MP4 made here without its sound.",
+	NoClicks:   "This browser cannot put clicks into a film. Leave them out, or use whorlbench render --clicks.",
 	Said: FilmSaid{
 		Loading:  "Getting ready",
 		Working:  "Picture {done} of {of}",

@@ -19,6 +19,7 @@ type Render struct {
 	AnyNumber   string // what a flag allows
 	WholeNumber string
 	CannotWrite string // %s: file, %v: cause
+	Silent      string // %s: format
 	Stopped     string
 	Stdout      string
 	Whole       string // how all rounds are asked for
@@ -42,6 +43,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --format FORMAT      png, svg        one beat
                        sheet           a picture for each beat or petal, numbered (PNG)
                        strobe          several moments in one picture (PNG)
+                       sheet-svg, strobe-svg   these two as drawings
                        gif             a loop (the default)
                        apng            a loop, exact, and see-through if asked for
                        frames          a loop's frames as PNG files in a ZIP
@@ -59,8 +61,11 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --background COLOUR  theme, clear, or a colour such as #ffffff (default theme)
   --mirror             as in a mirror, for learners who face the picture
   --trail LENGTH       round, half, all or none (default round)
-  --show LIST          more of: grid, pieces (a colour each), title, names, beats
+  --show LIST          more of: grid, pieces (a colour each), title, names, beats,
+                       slack (dots where a tether would go slack), taken (the way a hand
+                       would really take)
   --hide LIST          less of: path (of the hand), arms, letters, kinds (of stroke)
+  --clicks             webm and mp4: a click on each beat, others at joins and rounds
   --same-frame         frames all files alike, so that they can stand side by side
 `,
 	NoFile:      "whorlbench render: no file given; try: whorlbench render half-moon.toml (- reads standard input)",
@@ -79,6 +84,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	AnyNumber:   "a number such as 25, 0.5 or 1/3",
 	WholeNumber: "a whole number from 1",
 	CannotWrite: "%s: cannot be written: %v",
+	Silent:      "whorlbench render: --clicks: a click track is to be had in webm and mp4, not in %s",
 	Stopped:     "whorlbench render: stopped; what was not finished is not kept",
 	Stdout:      "<stdout>",
 	Whole:       "whole",

@@ -60,7 +60,7 @@ func (v *visit) wishes(values map[string]any) {
 	})()`, text))
 }
 
-var small = map[string]any{"size": "own", "width": filmSide, "height": filmSide, "fps": strconv.Itoa(filmFPS), "ground": "theme", "slow": "1", "length": "0"}
+var small = map[string]any{"size": "own", "width": filmSide, "height": filmSide, "fps": strconv.Itoa(filmFPS), "ground": "theme", "slow": "1", "length": "0", "clicks": false}
 
 // made presses Make and returns the file that comes.
 func (v *visit) made() (name string, data []byte) {
@@ -158,7 +158,9 @@ func TestFilmFormats(t *testing.T) {
 			return nil
 		}},
 		{"strobe", "half-moon-strobe-180x180.png", nil, func(data []byte) error { return picture(data, filmSide) }},
-		{"gif", "half-moon-180x180-10fps.gif", nil, func(data []byte) error {
+		{"sheet-svg", "half-moon-sheet-180x180.svg", nil, drawing},
+		{"strobe-svg", "half-moon-strobe-180x180.svg", nil, drawing},
+		{"gif", "half-moon-180x180-10fps.gif", nil, both(moving("gif"), func(data []byte) error {
 			g, err := gif.DecodeAll(bytes.NewReader(data))
 			if err != nil {
 				return err
@@ -171,14 +173,14 @@ func TestFilmFormats(t *testing.T) {
 				return fmt.Errorf("%d frames, %d hundredths, loop %d, want %d, %d, for ever", len(g.Image), all, g.LoopCount, filmFrames, 100*filmSeconds)
 			}
 			return nil
-		}},
-		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, func(data []byte) error {
+		})},
+		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, both(moving("apng"), func(data []byte) error {
 			count, frames, plays := chunks(data)
 			if frames != filmFrames || plays != 0 || count["fcTL"] != filmFrames || count["fdAT"] != filmFrames-1 {
 				return fmt.Errorf("%d frames, %d plays, chunks %v, want %d, for ever", frames, plays, count, filmFrames)
 			}
 			return seeThrough(data)
-		}},
+		})},
 		{"frames", "half-moon-frames-180x180-10fps.zip", nil, func(data []byte) error {
 			z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
 			if err != nil || len(z.File) != filmFrames {
@@ -200,7 +202,9 @@ func TestFilmFormats(t *testing.T) {
 			return nil
 		}},
 		{"webm", "half-moon-180x180-10fps.webm", nil, film("vp9")},
-		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"ground": "clear"}, film("vp9")},
+		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"ground": "clear"}, both(film("vp9"), filmOpacity)},
+		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"clicks": true}, clicks},
+		{"mp4", "half-moon-180x180-10fps.mp4", map[string]any{"clicks": true}, clicks},
 		{"mp4", "half-moon-180x180-10fps.mp4", nil, film("h264")},
 	} {
 		t.Run(tt.format, func(t *testing.T) {

@@ -99,13 +99,14 @@ func await(promise js.Value) (js.Value, error) {
 type encoder struct {
 	js.Value
 	frames   []film.Sample
+	packed   func(n int) // is told how many frames are packed
 	config   []byte
 	err      error
 	dequeued chan struct{}
 }
 
-func newEncoder(settings map[string]any) *encoder {
-	e := &encoder{dequeued: make(chan struct{}, 1)}
+func newEncoder(settings map[string]any, packed func(n int)) *encoder {
+	e := &encoder{packed: packed, dequeued: make(chan struct{}, 1)}
 	wake := func() {
 		select {
 		case e.dequeued <- struct{}{}:
@@ -122,6 +123,7 @@ func newEncoder(settings map[string]any) *encoder {
 				e.config = bytesOf(viewOf(c.Get("description")))
 			}
 		}
+		e.packed(len(e.frames))
 		return nil
 	})
 	failed := js.FuncOf(func(_ js.Value, args []js.Value) any {
@@ -208,17 +210,27 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	if err != nil {
 		return err
 	}
+	var sound *film.Sound
+	if job.Clicks {
+		if sound, err = packClicks(job); err != nil {
+			return err
+		}
+	}
 	l := job.Take.Timeline()
-	encoders := []*encoder{newEncoder(settings)}
+	// What counts is what is packed: the encoder is behind the painting.
+	encoders := []*encoder{newEncoder(settings, func(n int) { tell(n, l.N) })}
 	clear := job.Ground == capture.Clear
 	if clear {
-		encoders = append(encoders, newEncoder(settings))
+		encoders = append(encoders, newEncoder(settings, func(int) {}))
 	}
 	const micro = 1_000_000
 	clock := l.Clock(micro)
 	pixels := make([]byte, job.Width*job.Height*3/2)
-	err = job.EachFrame(context.Background(), l, tell, func(k int, m *image.RGBA) error {
-		rgba := capture.Straight(m)
+	err = job.EachFrame(context.Background(), l, nil, func(k int, m *image.RGBA) error {
+		rgba := m.Pix
+		if clear {
+			rgba = capture.Straight(m)
+		}
 		f := frame{pixels, job.Width, job.Height, float64(clock.At(int64(k))), float64(clock.Delay(k))}
 		film.ToYUV(pixels, rgba, job.Width, job.Height)
 		if err := encoders[0].add(k, f); err != nil || !clear {
@@ -235,7 +247,7 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	if err != nil {
 		return err
 	}
-	track := film.Track{Width: job.Width, Height: job.Height, Timeline: l, Config: encoders[0].config, Samples: encoders[0].frames}
+	track := film.Track{Width: job.Width, Height: job.Height, Timeline: l, Config: encoders[0].config, Samples: encoders[0].frames, Sound: sound}
 	if len(track.Samples) != l.N || clear && len(encoders[1].frames) != l.N {
 		return fmt.Errorf("the browser packed %d of %d frames", len(track.Samples), l.N)
 	}

@@ -53,6 +53,9 @@ func look(toml, wish []byte) {
 	job, err := film.Read(toml, wish, w)
 	if err == nil && job.Film != film.NoFilm {
 		_, err = settingsOf(job)
+		if err == nil && job.Clicks {
+			err = canClick()
+		}
 	}
 	if err != nil {
 		answer["refused"] = err.Error()
