@@ -116,7 +116,10 @@ func TestBruteForce(t *testing.T) {
 
 		w := got.Window
 		if !w.OK {
-			if want.low < 0.999*want.high && want.low < 1e3 {
+			// Where gravity and the hand cancel, looking leaves some 1e-16 by rounding:
+			// tempos up to a beat in many days.
+			const rounding = 1e-12
+			if want.low < 0.999*want.high && want.low < 1e3 && want.high > rounding {
 				t.Fatalf("no window, want from %v to %v; lane %+v", 60*math.Sqrt(want.low), 60*math.Sqrt(want.high), l)
 			}
 			continue
