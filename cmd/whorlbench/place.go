@@ -10,11 +10,15 @@ import (
 	"path/filepath"
 	"strings"
 
+	"whorlbench/engine"
 	"whorlbench/sandbox/capture"
+	"whorlbench/sandbox/words"
 )
 
 // maker makes one sort of file.
 type maker struct {
+	// ready makes a pattern ready to be drawn.
+	ready func(p engine.Pattern) (*capture.Take, error)
 	name  func(t *capture.Take) string
 	loops bool
 	// write writes the file to w, which has the name file, or none for
@@ -27,20 +31,29 @@ func makerOf(req request) (maker, error) {
 	if v, ok := videos[req.format]; ok {
 		return v.maker(req)
 	}
+	if req.format == cardFormat {
+		return cardMaker(req), nil
+	}
 	f, ok := capture.Named(req.format)
 	if !ok {
-		return maker{}, fmt.Errorf(say.Render.Format, req.format, strings.Join(append(capture.Names(), videoNames...), ", "))
+		return maker{}, fmt.Errorf(say.Render.Format, req.format, strings.Join(append(append(capture.Names(), videoNames...), cardFormat), ", "))
 	}
 	if req.clicks {
 		return maker{}, fmt.Errorf(say.Render.Silent, req.format)
 	}
 	return maker{
+		ready: req.take,
 		name:  func(t *capture.Take) string { return t.FileName(f) },
 		loops: f.Loops(),
 		write: func(ctx context.Context, w io.Writer, _ string, t *capture.Take, tell capture.Progress) error {
 			return t.Write(ctx, w, f, tell)
 		},
 	}, nil
+}
+
+// take makes a pattern ready to be captured as it is asked for.
+func (req *request) take(p engine.Pattern) (*capture.Take, error) {
+	return capture.New(p, req.Options, &words.English)
 }
 
 // outPlace returns where files go: the one place that is named for a single

@@ -11,7 +11,6 @@ import (
 	"syscall"
 
 	"whorlbench/sandbox/capture"
-	"whorlbench/sandbox/words"
 )
 
 // render makes a file of each pattern.
@@ -71,7 +70,7 @@ func jobsOf(files []string, req request, mk maker, std streams) (jobs []job, sta
 			status = unusable
 			continue
 		}
-		take, err := capture.New(pattern, req.Options, &words.English)
+		take, err := mk.ready(pattern)
 		if err != nil {
 			complain(std, say.Render.Of, name, err)
 			status = unusable

@@ -20,6 +20,7 @@ type request struct {
 	format    string
 	sameFrame bool
 	clicks    bool
+	public    string
 	capture.Options
 }
 
@@ -51,10 +52,11 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	flags.StringVar(&in.trail, "trail", "round", "")
 	flags.StringVar(&in.show, "show", "", "")
 	flags.StringVar(&in.hide, "hide", "", "")
+	flags.StringVar(&req.public, "public-url", "", "")
 	if files, status, done = parse(flags, args, say.Render.Usage, std); done {
 		return nil, req, status, true
 	}
-	wrong := in.read(&req.Options)
+	wrong := append(in.read(&req.Options), req.unfit(flags)...)
 	if len(wrong) == 0 {
 		if err := req.Check(&words.English); err != nil {
 			for line := range strings.SplitSeq(err.Error(), "\n") {

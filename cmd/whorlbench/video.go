@@ -60,6 +60,7 @@ func (v video) maker(req request) (maker, error) {
 		return maker{}, fmt.Errorf(say.Render.NoPipe, req.format)
 	}
 	return maker{
+		ready: req.take,
 		name:  func(t *capture.Take) string { return t.BaseName("", true) + v.ext },
 		loops: true,
 		write: func(ctx context.Context, _ io.Writer, file string, t *capture.Take, tell capture.Progress) error {

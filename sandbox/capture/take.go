@@ -37,6 +37,29 @@ type Take struct {
 // New makes a pattern ready to be captured. Its errors say, line by line, what
 // was found in the options and what is allowed.
 func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
+	t, err := prepare(p, o, w)
+	if err != nil {
+		return nil, err
+	}
+	if !t.Show.HideSlack || t.Show.Taken {
+		for _, track := range t.tracks {
+			t.tethers = append(t.tethers, tether.Of(track, p.Tempo, p.Performer.Rigid))
+		}
+	}
+	if n := frames(t.seconds, o.FPS); n.Cmp(big.NewInt(mostFrames)) > 0 {
+		if o.Rounds == 0 && t.closes {
+			return nil, fmt.Errorf(w.Capture.TooManyWays, w.CountRounds(t.closing.Div(t.round).Round(frac.Int(1)).Num()), mostFrames)
+		}
+		return nil, fmt.Errorf(w.Capture.TooMany, n, mostFrames)
+	}
+	if o.Extent == (scene.Extent{}) {
+		t.Extent = t.reach()
+	}
+	return t, nil
+}
+
+// prepare is New but for what takes longer the more beats there are.
+func prepare(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 	if err := o.Check(w); err != nil {
 		return nil, err
 	}
@@ -62,20 +85,6 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 		t.beats = t.round
 	}
 	t.seconds = t.beats.Mul(frac.Int(60)).Div(frac.FromFloat(p.Tempo)).Mul(o.Slow)
-	if !t.Show.HideSlack || t.Show.Taken {
-		for _, track := range t.tracks {
-			t.tethers = append(t.tethers, tether.Of(track, p.Tempo, p.Performer.Rigid))
-		}
-	}
-	if n := frames(t.seconds, o.FPS); n.Cmp(big.NewInt(mostFrames)) > 0 {
-		if o.Rounds == 0 && t.closes {
-			return nil, fmt.Errorf(w.Capture.TooManyWays, w.CountRounds(t.closing.Div(t.round).Round(frac.Int(1)).Num()), mostFrames)
-		}
-		return nil, fmt.Errorf(w.Capture.TooMany, n, mostFrames)
-	}
-	if o.Extent == (scene.Extent{}) {
-		t.Extent = t.reach()
-	}
 	return t, nil
 }
 
@@ -103,6 +112,9 @@ func (t *Take) Timeline() Timeline {
 
 // Title returns the pattern's.
 func (t *Take) Title() string { return t.pattern.Title }
+
+// Pattern returns what is captured.
+func (t *Take) Pattern() engine.Pattern { return t.pattern }
 
 // Note says, if it is so, that a loop does not join.
 func (t *Take) Note() string {

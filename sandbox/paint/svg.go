@@ -136,11 +136,25 @@ func (s *svg) line(l *display.List, m display.Mark) {
 			break
 		}
 	}
+	pale := 1.0
 	if m.Fade {
-		s.fading(m, pts, alpha, pen)
-		return
+		if !even(alpha) {
+			s.fading(m, pts, alpha, pen)
+			return
+		}
+		pale = float64(alpha[0])
 	}
-	s.text("<path").course(pts, m.Closed).text(` fill="none"`+pen).attr("stroke-width", m.Width).paint("stroke", m.Color, 1).text("/>\n")
+	s.text("<path").course(pts, m.Closed).text(` fill="none"`+pen).attr("stroke-width", m.Width).paint("stroke", m.Color, pale).text("/>\n")
+}
+
+// even reports whether a line is everywhere as opaque.
+func even(alpha []float32) bool {
+	for _, a := range alpha {
+		if a != alpha[0] {
+			return false
+		}
+	}
+	return true
 }
 
 // apart returns the points without doubles.

@@ -27,6 +27,9 @@ type Render struct {
 	VideoFailed string // %v: cause, %s: what the program says
 	VideoSaid   string // %s: what the program says
 	Working     string
+	NotOfCard   string // %s: flag; %s: those that a card takes
+	CardOnly    string // %s: flag
+	BadPublic   string // %v: what is wrong
 }
 
 var englishRender = Render{
@@ -48,13 +51,14 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
                        apng            a loop, exact, and see-through if asked for
                        frames          a loop's frames as PNG files in a ZIP
                        webm, mp4       a film, by ffmpeg if it is installed
+                       card            a lesson card to print, mostly two pages (HTML)
   --size WxH           pixels; of a sheet, of each of its pictures (default 360x360)
   --fps N              frames a second, 1 to 120; of a GIF at most 50 (default 25)
   --rounds N           rounds of the longest hand; whole: until all is as it was
                        (default whole, or one round if that never happens)
   --slow N             so many times as slow (default 1)
   --at BEAT            the beat that png and svg show (default 0)
-  --per WHAT           sheet: beat or petal (default beat)
+  --per WHAT           sheet and card: beat or petal (default beat)
   --moments N          strobe: how many (default 8)
 
   --theme THEME        day or night (default day, on a dark background night)
@@ -67,6 +71,8 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --hide LIST          less of: path (of the hand), arms, letters, kinds (of stroke)
   --clicks             webm and mp4: a click on each beat, others at joins and rounds
   --same-frame         frames all files alike, so that they can stand side by side
+  --public-url URL     card: the address by which others reach the bench, for its link
+                       and code; without one the card has the pattern's file instead
 `,
 	NoFile:      "whorlbench render: no file given; try: whorlbench render half-moon.toml (- reads standard input)",
 	Format:      "whorlbench render: --format: found %q, allowed %s",
@@ -92,4 +98,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	VideoFailed: "ffmpeg did not make it: %v: %s",
 	VideoSaid:   "ffmpeg did not make it: %s",
 	Working:     "drawing",
+	NotOfCard:   "whorlbench render: --%s: found with --format card, which is as large as its paper and takes %s, -o and --force",
+	CardOnly:    "whorlbench render: --%s: found without --format card, to which it belongs",
+	BadPublic:   "whorlbench render: --public-url: %v",
 }

@@ -33,6 +33,7 @@ type Table struct {
 	Compare  Compare
 	Practice Practice
 	Explain  Explain
+	Card     Card
 }
 
 // English is the complete first language.
@@ -65,4 +66,5 @@ var English = Table{
 	Compare:  englishCompare,
 	Practice: englishPractice,
 	Explain:  englishExplain,
+	Card:     englishCard,
 }
