@@ -120,6 +120,7 @@ func (v *visit) dialogs() []dialog {
 		{"share-dialog", func() { eval[bool](v, `(document.querySelector("#more .show-share").click(), true)`) }},
 		{"more", func() { v.click("show-more") }},
 		{"film", func() { v.click("show-more"); v.click("show-film") }},
+		{"card", v.openCard},
 		{"order", func() { v.click("show-more"); v.click("show-order") }},
 		{"practise", func() { v.click("show-more"); v.click("show-practise") }},
 		{"practise-view", func() { v.click("show-more"); v.click("show-practise"); v.click("practise-start") }},

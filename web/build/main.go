@@ -15,6 +15,7 @@ import (
 	"syscall"
 	"text/tabwriter"
 
+	"whorlbench/sandbox/card"
 	"whorlbench/sandbox/words"
 	"whorlbench/web/build/bundle"
 )
@@ -28,7 +29,8 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 func run(args []string, out, errs io.Writer) int {
 	flags := flag.NewFlagSet("build", flag.ContinueOnError)
 	flags.SetOutput(errs)
-	o := bundle.Options{Package: "./sandbox", Film: "./sandbox/film/worker", Pages: "web", Words: words.English, Glossaries: words.Glossaries()}
+	o := bundle.Options{Package: "./sandbox", Film: "./sandbox/film/worker", Pages: "web", Words: words.English, Glossaries: words.Glossaries(),
+		Files: map[string]string{card.StyleName: card.Style}}
 	flags.StringVar(&o.Out, "o", "web/dist", "the folder to make")
 	noBrotli := flags.Bool("no-brotli", false, "spare the slow packing: a first start is quicker")
 	if err := flags.Parse(args); err != nil {

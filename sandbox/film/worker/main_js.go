@@ -23,7 +23,7 @@ import (
 
 func main() {
 	functions := js.Global().Get("Object").New()
-	for name, do := range map[string]func(toml, wish []byte){"look": look, "make": makeFile, "steps": steps} {
+	for name, do := range map[string]func(toml, wish []byte){"look": look, "make": makeFile, "steps": steps, "card": makeCard} {
 		functions.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any {
 			toml, wish := []byte(args[0].String()), []byte(args[1].String())
 			go do(toml, wish)

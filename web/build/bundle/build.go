@@ -39,7 +39,8 @@ type Options struct {
 	Words   words.Table // for index.html
 	// Glossaries are written as JSON, by language; the page fetches its own.
 	Glossaries map[string]*words.Glossary
-	Brotli     int // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
+	Files      map[string]string // the texts of further files, by their names
+	Brotli     int               // quality of brotli, 1 to 11; 0 makes none, but keeps what is still true
 }
 
 // screenless is the build tag that leaves the engine out (sandbox/paint).
@@ -89,6 +90,11 @@ func fill(ctx context.Context, dir string, o Options) (Manifest, error) {
 	}
 	if err := copyPlain(o.Pages, dir); err != nil {
 		return Manifest{}, err
+	}
+	for name, text := range o.Files {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			return Manifest{}, err
+		}
 	}
 	if err := writeIcons(o.Pages, dir); err != nil {
 		return Manifest{}, err
