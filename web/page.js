@@ -266,7 +266,11 @@ const compareKeys = {
 };
 function compareKey(e) {
   const playhead = twins.get("playhead"); // it has the arrows and Home, whatever is in focus
-  return (e.key.startsWith("Arrow") || e.key === "Home") && playhead ? sliderKey(e, playhead) : press(compareKeys[e.key.length === 1 ? e.key.toLowerCase() : e.key]);
+  if ((e.key.startsWith("Arrow") || e.key === "Home") && playhead) return sliderKey(e, playhead);
+  const id = compareKeys[e.key.length === 1 ? e.key.toLowerCase() : e.key];
+  // The first key may come before the comparison's twins have.
+  if (id && twins.get(id)?.ariaDisabled !== "true") program().act(id, "press", 0);
+  return true;
 }
 
 function benchKey(e) {
