@@ -6,10 +6,19 @@ package main
 
 import (
 	"whorlbench/sandbox/host"
+	"whorlbench/sandbox/words"
 )
 
 func main() {
 	page := host.NewPage()
+	if table := page.Words(); table != "" {
+		t, err := words.Read([]byte(table))
+		if err != nil {
+			page.Fail(err.Error())
+			return
+		}
+		words.Use(t)
+	}
 	if err := run(page); err != nil {
 		page.Fail(err.Error())
 	}

@@ -1,4 +1,5 @@
-// Runs the program that makes pictures and films, beside the page.
+// Runs the program that makes pictures and films, beside the page. Its address
+// says which file has the page's language, none for English.
 
 importScripts("wasm_exec.js");
 
@@ -7,7 +8,18 @@ onmessage = (e) => {
   self.whorlbenchFilm[what](toml, wish);
 };
 
+async function table() {
+  const file = new URLSearchParams(location.search).get("words");
+  if (!file) return "";
+  const answer = await fetch(file);
+  if (!answer.ok) throw new Error(`${file}: ${answer.status}`);
+  return answer.text();
+}
+
 const go = new Go();
-WebAssembly.instantiateStreaming(fetch("film.wasm"), go.importObject)
-  .then(({ instance }) => go.run(instance))
+Promise.all([WebAssembly.instantiateStreaming(fetch("film.wasm"), go.importObject), table()])
+  .then(([{ instance }, words]) => {
+    self.whorlbenchWords = words;
+    return go.run(instance);
+  })
   .catch((err) => postMessage({ failed: err.message }));

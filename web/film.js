@@ -62,7 +62,7 @@ let looking = false, again = false; // a preview is being painted; another is wa
 
 function start() {
   if (worker) return;
-  worker = new Worker("film-worker.js");
+  worker = new Worker(`film-worker.js?${new URLSearchParams({ words: document.body.dataset.words })}`);
   worker.onmessage = (e) => hear(e.data);
   worker.onerror = (e) => hear({ failed: e.message || "film-worker.js" });
 }
@@ -144,7 +144,8 @@ function made({ made: name, type }) {
   window.whorlbenchPage.give(name, file, type);
 }
 function size(bytes) {
-  return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+  const megabytes = new Intl.NumberFormat(document.documentElement.lang, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+  return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${megabytes.format(bytes / 1e6)} MB`;
 }
 
 function settle(said) {

@@ -800,8 +800,9 @@ async function publicAddress() {
   }
 }
 
+const home = new URL("./", location.href).href; // every language's page is there
 async function showShare() {
-  const shared = program().share(location.href, await publicAddress());
+  const shared = program().share(home, await publicAddress());
   $("more").close();
   $("share-link").hidden = !shared.url;
   $("share-refused").textContent = shared.refused ?? "";
@@ -862,6 +863,11 @@ function notify(name, text) {
   n.querySelector("p").textContent = text;
   announce(text);
 }
+
+// ---- language ----
+
+$("language").value = document.documentElement.lang;
+$("language").addEventListener("change", () => window.whorlbenchLanguage.choose($("language").value));
 
 // ---- colours and room ----
 
@@ -935,6 +941,7 @@ window.whorlbenchPage = {
     document.title = text;
     if (stageOnly) attribute(bench, "aria-label", text);
   },
+  words: "", // the language, for the program, which has English itself
   announce,
   ask: (q) => askFor(q, (value) => program().answer(q.id, value)),
   leaveBig: () => setBig(false),
@@ -1025,16 +1032,25 @@ async function fetchCounting(url, total) {
   return new Response(counted, { headers: { "Content-Type": "application/wasm" } });
 }
 
+async function fetchText(url) {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`${url}: ${answer.status}`);
+  return answer.text();
+}
+
 async function load() {
+  if (window.whorlbenchLanguage.leaving) return; // for another language's page
   applyTheme();
   if (typeof WebAssembly !== "object") return trouble("wasm");
   if (!document.createElement("canvas").getContext("webgl2")) return trouble("webgl");
   let instance;
   const go = new Go();
   try {
-    const { wasm, wasmSize } = document.body.dataset;
+    const { wasm, wasmSize, words } = document.body.dataset;
+    const table = words ? fetchText(words) : "";
     const answer = await fetchCounting(wasm, Number(wasmSize));
     ({ instance } = await WebAssembly.instantiateStreaming(answer, go.importObject));
+    window.whorlbenchPage.words = await table;
   } catch (err) {
     return trouble("load", err.message);
   }

@@ -27,7 +27,7 @@ func (b *Bench) ask(d *dial) {
 // plain writes an exact number so that it can be typed again.
 func plain(f frac.Frac) string {
 	if f.IsDecimal(6) {
-		return f.Decimal(6)
+		return words.Decimals(f.Decimal(6))
 	}
 	return f.String()
 }
@@ -68,7 +68,7 @@ func (b *Bench) Answer(id, text string, now float64) (refused string) {
 
 // typed reads a number as people type it.
 func typed(text string) (frac.Frac, error) {
-	return frac.Parse(strings.TrimSpace(strings.NewReplacer("−", "-", ",", ".", " ", "").Replace(text)))
+	return frac.Parse(strings.TrimSpace(words.TakenDecimals(strings.NewReplacer("−", "-", " ", "").Replace(text))))
 }
 
 func shorten(s string, most int) string {

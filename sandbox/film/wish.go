@@ -118,7 +118,7 @@ func (in *Wish) options(w *words.Table) (capture.Options, error) {
 	o := capture.Defaults()
 	var wrong []error
 	number := func(label, text string) frac.Frac {
-		f, err := frac.Parse(strings.TrimSpace(text))
+		f, err := frac.Parse(words.TakenDecimals(strings.TrimSpace(text)))
 		if err != nil {
 			wrong = append(wrong, fmt.Errorf(w.Film.Number, label, text))
 		}

@@ -27,6 +27,9 @@ type Page struct {
 // NewPage finds the page's script.
 func NewPage() *Page { return &Page{script: js.Global().Get("whorlbenchPage")} }
 
+// Words returns the page's language as words.Read takes it, empty for English.
+func (p *Page) Words() string { return p.script.Get("words").String() }
+
 // Announce says a text through the live region.
 func (p *Page) Announce(text string) { p.script.Call("announce", text) }
 

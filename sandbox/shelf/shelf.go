@@ -29,13 +29,13 @@ func ownKey(id string) string { return ownPrefix + id }
 
 // Errors about works; their text is for the person.
 var (
-	ErrChangedElsewhere = errors.New(words.English.Share.Shelf.ChangedElsewhere)
-	ErrGoneElsewhere    = errors.New(words.English.Share.Shelf.GoneElsewhere)
-	ErrUnknown          = errors.New(words.English.Share.Shelf.Unknown)
-	ErrDamaged          = errors.New(words.English.Share.Shelf.Damaged)
-	ErrNewer            = errors.New(words.English.Share.Shelf.Newer)
+	ErrChangedElsewhere = words.Fault(func(t *words.Table) string { return t.Share.Shelf.ChangedElsewhere })
+	ErrGoneElsewhere    = words.Fault(func(t *words.Table) string { return t.Share.Shelf.GoneElsewhere })
+	ErrUnknown          = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Unknown })
+	ErrDamaged          = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Damaged })
+	ErrNewer            = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Newer })
 	// ErrTrailLost comes beside a work that is whole.
-	ErrTrailLost = errors.New(words.English.Share.Shelf.TrailLost)
+	ErrTrailLost = words.Fault(func(t *words.Table) string { return t.Share.Shelf.TrailLost })
 )
 
 // Shelf is what one tab sees of the person's own patterns.

@@ -8,7 +8,6 @@
 package shelf
 
 import (
-	"errors"
 	"slices"
 	"unicode/utf16"
 
@@ -17,8 +16,8 @@ import (
 
 // Errors of storing; their text is for the person.
 var (
-	ErrFull    = errors.New(words.English.Share.Shelf.Full)
-	ErrBlocked = errors.New(words.English.Share.Shelf.Blocked)
+	ErrFull    = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Full })
+	ErrBlocked = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Blocked })
 )
 
 // Store is where texts are kept under keys. Every method may fail with

@@ -127,17 +127,17 @@ var englishBench = Bench{
 func Value(f frac.Frac) string {
 	switch {
 	case f.IsDecimal(3):
-		return Minus(f.Decimal(3))
+		return Minus(Decimals(f.Decimal(3)))
 	case f.Den().Cmp(big.NewInt(1000)) <= 0:
 		return Minus(f.String())
 	case f.IsDecimal(6):
-		return Minus(f.Decimal(6))
+		return Minus(Decimals(f.Decimal(6)))
 	}
 	text := f.Decimal(3)
 	for places := 4; text == "0" && places < 16; places++ {
 		text = f.Decimal(places)
 	}
-	return Minus(text)
+	return Minus(Decimals(text))
 }
 
 // Beats writes a length of time in beats.

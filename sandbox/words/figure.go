@@ -2,7 +2,6 @@ package words
 
 import (
 	"fmt"
-	"strings"
 
 	"whorlbench/engine"
 	"whorlbench/engine/frac"
@@ -19,6 +18,7 @@ type Figure struct {
 	InSpinStar       string
 	AntispinStar     string
 	Petal            string // %s: a counted number
+	PetalFigures     string // %s: a number in figures
 	ShortIn          string // %s: petals, where there is little room
 	ShortAnti        string
 	ShortTwo         string
@@ -53,6 +53,7 @@ var englishFigure = Figure{
 	InSpinStar:      "%s in-spin star flower",
 	AntispinStar:    "%s antispin star flower",
 	Petal:           "%s-petal",
+	PetalFigures:    "%s-petal",
 	ShortIn:         "%s-petal in-spin",
 	ShortAnti:       "%s-petal antispin",
 	ShortTwo:        "cateye",
@@ -94,8 +95,7 @@ func (t *Table) Name(f naming.Figure) string {
 // PlainName returns what f is called for another program: numbers as it would
 // read them, ratios exact.
 func (t *Table) PlainName(f naming.Figure) string {
-	plain := func(x float64, places int) string { return strings.Replace(number(x, places), "−", "-", 1) }
-	return t.name(f, frac.Frac.String, plain)
+	return t.name(f, frac.Frac.String, plainNumber)
 }
 
 func (t *Table) name(f naming.Figure, ratio func(frac.Frac) string, number func(float64, int) string) string {
@@ -131,7 +131,7 @@ func (t *Table) name(f naming.Figure, ratio func(frac.Frac) string, number func(
 
 func (t *Table) flower(f naming.Figure) string {
 	w := &t.Figure
-	petals := fmt.Sprintf(w.Petal, t.count(f))
+	petals := t.petals(f)
 	anti := f.Spin == naming.SpinAnti
 	switch {
 	case f.Kind == naming.Star && anti:
@@ -167,11 +167,12 @@ func (t *Table) ShortName(f naming.Figure) string {
 	return fmt.Sprintf(w.ShortAnti, petals)
 }
 
-func (t *Table) count(f naming.Figure) string {
-	if n := f.Petals.Float(); n < float64(len(t.Figure.Counted)) {
-		return t.Figure.Counted[int(n)]
+func (t *Table) petals(f naming.Figure) string {
+	w := &t.Figure
+	if n := f.Petals.Float(); n < float64(len(w.Counted)) {
+		return fmt.Sprintf(w.Petal, w.Counted[int(n)])
 	}
-	return f.Petals.String()
+	return fmt.Sprintf(w.PetalFigures, f.Petals.String())
 }
 
 // Spin returns the word for the relation of prop to arm.

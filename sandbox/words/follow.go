@@ -128,7 +128,7 @@ func (t *Table) joinWord(s seam.Seam) string {
 	if s.Verdict == seam.Kink {
 		return fmt.Sprintf(t.Follow.KinkOf, number(math.Abs(s.JumpAcross), 2))
 	}
-	return t.Strip.verdict(s)
+	return t.Verdict(s.Verdict)
 }
 
 // FollowDetail says where the hand goes, in how many beats, and how the round

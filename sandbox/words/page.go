@@ -7,6 +7,7 @@ type Page struct {
 	Loading                                string
 	NoWasm, NoWebGL, LoadFailed, Stopped   string
 	Retry                                  string
+	Language                               string
 	NameAndNotes, Title, Notes             string
 	Patterns, PatternsIntro                string
 	Search, SearchNone, Families           string // of the patterns
@@ -41,6 +42,7 @@ var englishPage = Page{
 	LoadFailed:  "The bench could not be loaded. Check the connection and try again.",
 	Stopped:     "The bench has stopped. Your work is kept in this browser; loading the page again brings it back.",
 	Retry:       "Try again",
+	Language:    "Language",
 
 	NameAndNotes:  "Title and notes",
 	Title:         "Title",

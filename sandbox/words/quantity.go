@@ -14,6 +14,7 @@ type Quantity struct {
 	Beat, Beats   string
 	Seconds       string
 	About         string // %s: a rounded number
+	Point         string // between a number's whole and its decimals
 }
 
 var englishQuantity = Quantity{
@@ -23,6 +24,7 @@ var englishQuantity = Quantity{
 	Beats:   "%s beats",
 	Seconds: "%s s",
 	About:   "about %s",
+	Point:   ".",
 }
 
 // Longer numbers than this are rounded: a lane may close after more rounds
@@ -45,7 +47,7 @@ func (t *Table) CountBeats(f frac.Frac) string {
 // millisecond: s = 60·beats/tempo.
 func (t *Table) Seconds(beats frac.Frac, tempo float64) string {
 	s := beats.Mul(frac.Int(60)).Div(frac.FromFloat(tempo))
-	text := s.Decimal(3)
+	text := Decimals(s.Decimal(3))
 	if len(text) > maxDigits {
 		text = t.about(s)
 	}
@@ -64,7 +66,7 @@ func (t *Table) counted(f frac.Frac, one, many string) string {
 func (t *Table) Fraction(f frac.Frac) string {
 	text := f.String()
 	if f.IsDecimal(6) {
-		text = f.Decimal(6)
+		text = Decimals(f.Decimal(6))
 	}
 	if len(text) > maxDigits {
 		text = t.about(f)
@@ -85,7 +87,7 @@ func (t *Table) Quotient(f frac.Frac) string {
 func (t *Table) about(f frac.Frac) string {
 	x := new(big.Float).SetInt(f.Num())
 	text := x.Quo(x, new(big.Float).SetInt(f.Den())).Text('g', 4)
-	return fmt.Sprintf(t.Quantity.About, strings.Replace(text, "e+", "e", 1))
+	return fmt.Sprintf(t.Quantity.About, Decimals(strings.Replace(text, "e+", "e", 1)))
 }
 
 // Number writes x with at most the given places, no trailing zeros and a true

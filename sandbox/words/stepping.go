@@ -527,6 +527,9 @@ func (t *Table) howMany(x float64) string {
 		return whole
 	}
 	if rest, ok := portion(t.Steps.Rests, x-n); ok && n > 0 {
+		if n >= float64(len(t.Figure.Counted)) {
+			return fmt.Sprintf(t.Steps.FiguresAndRest, whole, rest)
+		}
 		return fmt.Sprintf(t.Steps.AndRest, whole, rest)
 	}
 	return number(x, 2)

@@ -31,30 +31,31 @@ type Steps struct {
 	LevelOff                         [2]string // %s: centimetres; above, below
 
 	// What the hand does.
-	Parts        []Portion // of a circle
-	Arc          string    // %s: degrees
-	OnceRound    string
-	Rounds       string // %s: how often
-	FromTo       string // %s: how much, %s: way, %s: from, %s: by, %s: to
-	RoundBack    string // %s: how much, %s: way, %s: place
-	Down, Up     string // %s: side
-	Past         string // %s: side
-	Top, Bottom  string // the middle of an upright arc
-	Ellipse      string // %s: what is said of a circle
-	NewCircle    string // %s: what is said, %s: how far its middle is off the last one
-	NewSize      string // %s: what is said, %s: centimetres
-	Straight     string // %s: heading, %s: centimetres
-	StraightBack string // the same
-	ToAndFro     string // the same, %s: how often
-	Stay         string
-	Soft         [4]string // %s: what is said; by engine.Law
-	Times        []string  // once, twice …
-	ManyTimes    string    // %s: a number
-	TurnParts    []Portion // of a prop's turn
-	BeatParts    []Portion // of a beat
-	Turns, Beats string    // %s: how many
-	Rests        []Portion // what is left over a whole number
-	AndRest      string    // %s: a whole number, %s: a rest
+	Parts          []Portion // of a circle
+	Arc            string    // %s: degrees
+	OnceRound      string
+	Rounds         string // %s: how often
+	FromTo         string // %s: how much, %s: way, %s: from, %s: by, %s: to
+	RoundBack      string // %s: how much, %s: way, %s: place
+	Down, Up       string // %s: side
+	Past           string // %s: side
+	Top, Bottom    string // the middle of an upright arc
+	Ellipse        string // %s: what is said of a circle
+	NewCircle      string // %s: what is said, %s: how far its middle is off the last one
+	NewSize        string // %s: what is said, %s: centimetres
+	Straight       string // %s: heading, %s: centimetres
+	StraightBack   string // the same
+	ToAndFro       string // the same, %s: how often
+	Stay           string
+	Soft           [4]string // %s: what is said; by engine.Law
+	Times          []string  // once, twice …
+	ManyTimes      string    // %s: a number
+	TurnParts      []Portion // of a prop's turn
+	BeatParts      []Portion // of a beat
+	Turns, Beats   string    // %s: how many
+	Rests          []Portion // what is left over a whole number
+	AndRest        string    // %s: a whole number as a word, %s: a rest
+	FiguresAndRest string    // the same, the number in figures
 
 	// What the prop does.
 	PropSame, PropOther      string // %s: turns
@@ -162,7 +163,7 @@ var englishSteps = Steps{
 	BeatParts: []Portion{{"1/4", "a quarter of a beat"}, {"1/3", "a third of a beat"}, {"1/2", "half a beat"}, {"2/3", "two thirds of a beat"},
 		{"3/4", "three quarters of a beat"}, {"1", "one beat"}},
 	Beats: "%s beats", Rests: []Portion{{"1/4", "a quarter"}, {"1/3", "a third"}, {"1/2", "a half"}, {"2/3", "two thirds"}, {"3/4", "three quarters"}},
-	AndRest: "%s and %s",
+	AndRest: "%s and %s", FiguresAndRest: "%s and %s",
 
 	PropSame: "the prop makes %s the same way", PropOther: "the prop makes %s the other way",
 	PropWay:   "the prop makes %s %s",

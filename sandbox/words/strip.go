@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"whorlbench/engine"
 	"whorlbench/engine/seam"
@@ -147,9 +146,9 @@ func (t *Table) TimingTitle(i int) string { return capital(t.Strip.Timings[i].La
 func (t *Table) JoinName(side engine.Side, n int, s seam.Seam) string {
 	w := &t.Strip
 	if n == 1 {
-		return capital(fmt.Sprintf(w.JoinSelf, t.Side(side), w.verdict(s)))
+		return capital(fmt.Sprintf(w.JoinSelf, t.Side(side), t.Verdict(s.Verdict)))
 	}
-	return capital(fmt.Sprintf(w.JoinOf, t.Side(side), s.After+1, (s.After+1)%n+1, w.verdict(s)))
+	return capital(fmt.Sprintf(w.JoinOf, t.Side(side), s.After+1, (s.After+1)%n+1, t.Verdict(s.Verdict)))
 }
 
 // JoinTitle heads a join's sheet.
@@ -158,10 +157,6 @@ func (t *Table) JoinTitle(side engine.Side, n int, s seam.Seam) string {
 		return capital(fmt.Sprintf(t.Strip.JoinSelfTitle, t.Side(side)))
 	}
 	return capital(fmt.Sprintf(t.Strip.JoinTitle, t.Side(side), s.After+1, (s.After+1)%n+1))
-}
-
-func (w *Strip) verdict(s seam.Seam) string {
-	return strings.ToLower(w.Verdicts[s.Verdict])
 }
 
 // JoinLines tells all of a join: how far hand, head and prop jump, which way

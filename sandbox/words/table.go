@@ -6,6 +6,7 @@ package words
 // Table is one language.
 type Table struct {
 	Lang     string // BCP 47
+	Endonym  string // what the language is called in itself
 	Figure   Figure
 	Whole    Whole
 	Bench    Bench
@@ -39,6 +40,7 @@ type Table struct {
 // English is the complete first language.
 var English = Table{
 	Lang:     "en",
+	Endonym:  "English",
 	Figure:   englishFigure,
 	Whole:    englishWhole,
 	Bench:    englishBench,

@@ -1,37 +1,14 @@
 package words
 
 import (
-	"fmt"
-	"reflect"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
-)
 
-// texts hands every string in v, however deep, to found with its path.
-func texts(path string, v reflect.Value, found func(path, text string)) {
-	switch v.Kind() {
-	case reflect.String:
-		found(path, v.String())
-	case reflect.Pointer:
-		texts(path, v.Elem(), found)
-	case reflect.Struct:
-		for i := range v.NumField() {
-			texts(path+"."+v.Type().Field(i).Name, v.Field(i), found)
-		}
-	case reflect.Slice, reflect.Array:
-		if v.Len() == 0 {
-			found(path, "")
-		}
-		for i := range v.Len() {
-			texts(fmt.Sprintf("%s[%d]", path, i), v.Index(i), found)
-		}
-	default:
-		panic("words: a table holds a " + v.Kind().String() + " at " + path)
-	}
-}
+	"whorlbench/sandbox/words/texts"
+)
 
 // wordless are controls that show a drawing only, and a column of remarks that
 // needs no head.
@@ -60,9 +37,9 @@ func TestTableIsComplete(t *testing.T) {
 			t.Errorf("%s = %q, want no stray blanks", path, text)
 		}
 	}
-	texts("English", reflect.ValueOf(English), holds)
-	texts("EnglishCommand", reflect.ValueOf(EnglishCommand), holds)
-	texts("EnglishGlossary", reflect.ValueOf(EnglishGlossary), holds)
+	texts.Each("English", English, holds)
+	texts.Each("EnglishCommand", EnglishCommand, holds)
+	texts.Each("EnglishGlossary", EnglishGlossary, holds)
 	if n < 250 {
 		t.Errorf("only %d texts found, want the whole table", n)
 	}
@@ -78,9 +55,9 @@ func TestTableVerbs(t *testing.T) {
 			t.Errorf("%s = %q has a %% that stands for nothing", path, text)
 		}
 	}
-	texts("English", reflect.ValueOf(English), holds)
-	texts("EnglishCommand", reflect.ValueOf(EnglishCommand), holds)
-	texts("EnglishGlossary", reflect.ValueOf(EnglishGlossary), holds)
+	texts.Each("English", English, holds)
+	texts.Each("EnglishCommand", EnglishCommand, holds)
+	texts.Each("EnglishGlossary", EnglishGlossary, holds)
 }
 
 // written fails on a text in which fmt has found a value too many or too few.

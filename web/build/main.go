@@ -17,6 +17,7 @@ import (
 
 	"whorlbench/sandbox/card"
 	"whorlbench/sandbox/words"
+	"whorlbench/sandbox/words/german"
 	"whorlbench/web/build/bundle"
 )
 
@@ -29,8 +30,11 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 func run(args []string, out, errs io.Writer) int {
 	flags := flag.NewFlagSet("build", flag.ContinueOnError)
 	flags.SetOutput(errs)
-	o := bundle.Options{Package: "./sandbox", Film: "./sandbox/film/worker", Pages: "web", Words: words.English, Glossaries: words.Glossaries(),
-		Files: map[string]string{card.StyleName: card.Style}}
+	o := bundle.Options{
+		Package: "./sandbox", Film: "./sandbox/film/worker", Pages: "web", Words: words.English, More: []words.Table{german.German},
+		Glossaries: words.Glossaries(),
+		Files:      map[string]string{card.StyleName: card.Style},
+	}
 	flags.StringVar(&o.Out, "o", "web/dist", "the folder to make")
 	noBrotli := flags.Bool("no-brotli", false, "spare the slow packing: a first start is quicker")
 	if err := flags.Parse(args); err != nil {

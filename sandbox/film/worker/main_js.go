@@ -22,6 +22,14 @@ import (
 )
 
 func main() {
+	if table := js.Global().Get("whorlbenchWords").String(); table != "" {
+		t, err := words.Read([]byte(table))
+		if err != nil {
+			post(map[string]any{"failed": err.Error()})
+			return
+		}
+		words.Use(t)
+	}
 	functions := js.Global().Get("Object").New()
 	for name, do := range map[string]func(toml, wish []byte){"look": look, "make": makeFile, "steps": steps, "card": makeCard} {
 		functions.Set(name, js.FuncOf(func(_ js.Value, args []js.Value) any {

@@ -32,11 +32,12 @@ const (
 
 // Options say what to build.
 type Options struct {
-	Package string      // Go main package of the program
-	Film    string      // of the one that makes pictures and films, if there is one
-	Pages   string      // folder with index.html and the page's other files
-	Out     string      // folder to make
-	Words   words.Table // for index.html
+	Package string        // Go main package of the program
+	Film    string        // of the one that makes pictures and films, if there is one
+	Pages   string        // folder with index.html and the page's other files
+	Out     string        // folder to make
+	Words   words.Table   // for index.html
+	More    []words.Table // further languages, each of which gets a page and a file of its own
 	// Glossaries are written as JSON, by language; the page fetches its own.
 	Glossaries map[string]*words.Glossary
 	Files      map[string]string // the texts of further files, by their names
@@ -197,8 +198,12 @@ func writePages(dir string, o Options) (Manifest, error) {
 	if err != nil {
 		return Manifest{}, err
 	}
-	data := Page{Words: o.Words, WasmSize: info.Size()}
-	if err := fillPages(o.Pages, dir, data); err != nil {
+	data := pageOf(o.Words)
+	data.WasmSize, data.Languages = info.Size(), languages(o)
+	if err := writeTables(dir, o.More); err != nil {
+		return Manifest{}, err
+	}
+	if err := fillPages(o.Pages, dir, data, o.More); err != nil {
 		return Manifest{}, err
 	}
 	before, err := survey(dir)
@@ -206,7 +211,7 @@ func writePages(dir string, o Options) (Manifest, error) {
 		return Manifest{}, err
 	}
 	data.Version = before.Version
-	if err := fillPages(o.Pages, dir, data); err != nil {
+	if err := fillPages(o.Pages, dir, data, o.More); err != nil {
 		return Manifest{}, err
 	}
 	m, err := survey(dir)

@@ -17,18 +17,24 @@ import (
 
 // Page is what index.html is filled with.
 type Page struct {
-	Words    words.Table
-	WasmSize int64  // bytes of the program unpacked, for a true loading bar
-	Version  string // of the whole build; changes when any file does
+	Words     words.Table
+	Table     string // name of the file with Words, for the program; empty for those it has itself
+	Manifest  string // name of the page's web manifest
+	Languages []Language
+	WasmSize  int64  // bytes of the program unpacked, for a true loading bar
+	Version   string // of the whole build; changes when any file does
 }
 
 // filled are the page's files that are templates: the page itself, the
 // manifest that makes it a program of the device, and the script that keeps it for
 // when there is no network. A page can do without the last two.
-var filled = []string{IndexName, "manifest.webmanifest", "sw.js"}
+var filled = []string{IndexName, webManifest, "sw.js"}
 
-// fillPages fills every template of the folder from into the folder to.
-func fillPages(from, to string, data Page) error {
+const webManifest = "manifest.webmanifest"
+
+// fillPages fills every template of the folder from into the folder to, the
+// page and its manifest once for each further language too.
+func fillPages(from, to string, data Page, more []words.Table) error {
 	for _, name := range filled {
 		source := filepath.Join(from, name)
 		if _, err := os.Stat(source); name != IndexName && errors.Is(err, fs.ErrNotExist) {
@@ -36,6 +42,17 @@ func fillPages(from, to string, data Page) error {
 		}
 		if err := renderFile(source, filepath.Join(to, name), data); err != nil {
 			return err
+		}
+		for _, t := range more {
+			other := pageOf(t)
+			other.Languages, other.WasmSize, other.Version = data.Languages, data.WasmSize, data.Version
+			out := map[string]string{IndexName: pageName(t.Lang), webManifest: other.Manifest}[name]
+			if out == "" {
+				continue // speaks no language
+			}
+			if err := renderFile(source, filepath.Join(to, out), other); err != nil {
+				return err
+			}
 		}
 	}
 	return nil

@@ -1,0 +1,35 @@
+// Package texts walks what a table of words holds, for tests.
+package texts
+
+import (
+	"fmt"
+	"reflect"
+)
+
+// Each hands every text of v, however deep, to found with its path, which begins
+// with name. An empty list counts as one empty text.
+func Each(name string, v any, found func(path, text string)) {
+	walk(name, reflect.ValueOf(v), found)
+}
+
+func walk(path string, v reflect.Value, found func(path, text string)) {
+	switch v.Kind() {
+	case reflect.String:
+		found(path, v.String())
+	case reflect.Pointer:
+		walk(path, v.Elem(), found)
+	case reflect.Struct:
+		for i := range v.NumField() {
+			walk(path+"."+v.Type().Field(i).Name, v.Field(i), found)
+		}
+	case reflect.Slice, reflect.Array:
+		if v.Len() == 0 {
+			found(path, "")
+		}
+		for i := range v.Len() {
+			walk(fmt.Sprintf("%s[%d]", path, i), v.Index(i), found)
+		}
+	default:
+		panic("texts: a table holds a " + v.Kind().String() + " at " + path)
+	}
+}
