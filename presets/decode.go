@@ -41,11 +41,11 @@ func Decode(name string, data []byte) (engine.Pattern, error) {
 
 // format checks the key format; it is false for a format that is not read.
 func (s *section) format() bool {
-	v := s.need("format", fmt.Sprintf(words.English.Preset.AFormat, Format))
+	v := s.need("format", fmt.Sprintf(words.Said.Preset.AFormat, Format))
 	if v == nil || v.kind == isWhole && v.float() == Format {
 		return true
 	}
-	s.wrong(v.off, "format", v.found(), fmt.Sprintf(words.English.Preset.AFormat, Format))
+	s.wrong(v.off, "format", v.found(), fmt.Sprintf(words.Said.Preset.AFormat, Format))
 	return false
 }
 
@@ -63,7 +63,7 @@ func (s *section) pattern() engine.Pattern {
 
 // text returns a text of so many characters; at least 1 makes it required.
 func (s *section) text(key string, least, most int) string {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	allowed := fmt.Sprintf(w.Characters, least, most)
 	v := s.take(key)
 	switch {
@@ -88,7 +88,7 @@ func (s *section) performer() engine.Performer {
 		return p
 	}
 	if v.kind != isTable {
-		s.wrong(v.off, "performer", v.found(), words.English.Preset.OneTable)
+		s.wrong(v.off, "performer", v.found(), words.Said.Preset.OneTable)
 		return p
 	}
 	in := &section{table: v.table, bad: s.bad, place: Error{Key: "performer"}, known: performerKeys}
@@ -102,7 +102,7 @@ func (s *section) performer() engine.Performer {
 }
 
 func (s *section) hands(p engine.Performer) []engine.Lane {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	allowed := fmt.Sprintf(w.Hands, 1, MaxHands)
 	v := s.need("hand", allowed)
 	if v == nil {
@@ -135,7 +135,7 @@ func (s *section) hands(p engine.Performer) []engine.Lane {
 
 // hand reads one hand. The map says in which hand each side has been met.
 func (s *section) hand(p engine.Performer, sides map[engine.Side]int) engine.Lane {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	var l engine.Lane
 	if i, ok := s.choice("side", sideNames, true); ok {
 		l.Side = engine.Side(i)
@@ -159,7 +159,7 @@ func (s *section) hand(p engine.Performer, sides map[engine.Side]int) engine.Lan
 
 // centre reads a place in the plane, (0, 0) if absent.
 func (s *section) centre() complex128 {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	v := s.take("centre")
 	if v == nil {
 		return 0
@@ -181,7 +181,7 @@ func (s *section) centre() complex128 {
 func centreFits(c complex128) bool { return math.Hypot(real(c), imag(c)) <= maxCentre }
 
 func (s *section) pieces(tether float64) []engine.Piece {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	allowed := fmt.Sprintf(w.Pieces, 1, MaxPieces)
 	v := s.need("piece", allowed)
 	switch {
@@ -208,7 +208,7 @@ func (s *section) pieces(tether float64) []engine.Piece {
 }
 
 func (s *section) piece(tether float64) engine.Piece {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	var p engine.Piece
 	p.Arm = s.needFraction("arm", turnsSpan)
 	p.Prop = s.needFraction("prop", turnsSpan)
@@ -235,7 +235,7 @@ func (s *section) piece(tether float64) engine.Piece {
 
 // part reads which share of a stroke's time is kept.
 func (s *section) part() (from, to frac.Frac) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	from, to = frac.Int(0), frac.Int(1)
 	v := s.take("part")
 	if v == nil {
@@ -264,7 +264,7 @@ func (s *section) part() (from, to frac.Frac) {
 
 // path reads where the hand goes; the shape of radius depends on its kind.
 func (s *section) path(tether float64) engine.Path {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	i, ok := s.choice("path", pathNames, false)
 	p := engine.Path{Kind: engine.PathKind(i), Centre: s.centre(), Tilt: s.degrees("tilt", 0)}
 	switch {

@@ -20,7 +20,7 @@ func Encode(p engine.Pattern) ([]byte, error) {
 	var w writer
 	w.pattern(p)
 	if len(w.buf) > MaxFileSize {
-		return nil, Errors{{What: fmt.Sprintf(words.English.Preset.TooLarge, len(w.buf), MaxFileSize)}}
+		return nil, Errors{{What: fmt.Sprintf(words.Said.Preset.TooLarge, len(w.buf), MaxFileSize)}}
 	}
 	return w.buf, nil
 }

@@ -52,7 +52,7 @@ func (s span) hasExactly(f frac.Frac) bool {
 }
 
 func (s span) String() string {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	form := w.Between
 	if s.above {
 		form = w.Above

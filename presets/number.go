@@ -46,7 +46,7 @@ func (n *node) float() float64 {
 // cannot be, or it is not in the range, it says what was found and what is
 // allowed instead.
 func (n *node) exact(s span) (f frac.Frac, found, allowed string) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	switch {
 	case n.kind == isText:
 		if f, ok := fraction(n.text); ok {
@@ -90,7 +90,7 @@ func within(f frac.Frac, s span, shown string) (g frac.Frac, found, allowed stri
 	case !s.hasExactly(f):
 		return g, shown, s.String()
 	case !f.IsZero() && f.Float() == 0:
-		return g, fmt.Sprintf(words.English.Preset.TooSmall, shown), s.String()
+		return g, fmt.Sprintf(words.Said.Preset.TooSmall, shown), s.String()
 	}
 	return f, "", ""
 }

@@ -54,7 +54,7 @@ func (b *builder) syntax(err error) error {
 		// behind it tells where it begins.
 		off = cap(b.data) - cap(at.Highlight)
 	}
-	return b.src.refuse(off, fmt.Sprintf(words.English.Preset.NotTOML, err.Error()))
+	return b.src.refuse(off, fmt.Sprintf(words.Said.Preset.NotTOML, err.Error()))
 }
 
 // name returns a key part. Bare keys share the file's text.
@@ -89,7 +89,7 @@ func (b *builder) header(n *unstable.Node, list bool) {
 		case e.value.open:
 			t = e.value.last()
 		default:
-			b.again(words.English.Preset.Redefined, name, off, e)
+			b.again(words.Said.Preset.Redefined, name, off, e)
 			b.current = new(table)
 			return
 		}
@@ -104,7 +104,7 @@ func openingBracket(s string) int {
 
 // open makes the last part of a header the current table.
 func (b *builder) open(t *table, e *entry, name string, off, start int, list bool) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	switch {
 	case e == nil && !list:
 		b.current = t.child(name, off, start, headed)
@@ -136,7 +136,7 @@ func pushTable(list *node, off int) *table {
 
 // keyValue adds what stands under a key, dotted or not, to t.
 func (b *builder) keyValue(t *table, n *unstable.Node) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	for it := n.Key(); it.Next(); {
 		k := it.Node()
 		name, off := b.name(k), int(k.Raw.Offset)

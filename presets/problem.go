@@ -24,7 +24,7 @@ type Error struct {
 
 // Error returns the problem as one line.
 func (e Error) Error() string {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	var b strings.Builder
 	if e.Line > 0 {
 		fmt.Fprintf(&b, w.At, e.File, e.Line, e.Col)
@@ -110,7 +110,7 @@ func (p *problems) list(file string, position func(off int) (line, col int)) err
 		last := &out[maxListed]
 		more := p.total - maxListed
 		*last = Error{File: file, Line: last.Line, Col: last.Col,
-			What: fmt.Sprintf(words.English.Preset.More, more)}
+			What: fmt.Sprintf(words.Said.Preset.More, more)}
 	}
 	return out
 }
@@ -123,7 +123,7 @@ func short(s string) string {
 	n := 0
 	for i := range s {
 		if n == maxShown {
-			return s[:i] + words.English.Preset.Rest
+			return s[:i] + words.Said.Preset.Rest
 		}
 		n++
 	}

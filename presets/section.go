@@ -31,14 +31,14 @@ func (s *section) refuse(off int, key string, what func() string) {
 // wrong notes that what was found under a key is not what is allowed.
 func (s *section) wrong(off int, key, found, allowed string) {
 	s.refuse(off, key, func() string {
-		return fmt.Sprintf(words.English.Preset.FoundAllowed, found, allowed)
+		return fmt.Sprintf(words.Said.Preset.FoundAllowed, found, allowed)
 	})
 }
 
 // missing notes that the table lacks a key.
 func (s *section) missing(key, allowed string) {
 	s.refuse(s.table.off, key, func() string {
-		return fmt.Sprintf(words.English.Preset.Missing, allowed)
+		return fmt.Sprintf(words.Said.Preset.Missing, allowed)
 	})
 }
 
@@ -69,14 +69,14 @@ func (s *section) done() {
 			continue
 		}
 		s.refuse(e.off, e.name, func() string {
-			return fmt.Sprintf(words.English.Preset.Unknown, strings.Join(s.known, words.English.Preset.Comma))
+			return fmt.Sprintf(words.Said.Preset.Unknown, strings.Join(s.known, words.Said.Preset.Comma))
 		})
 	}
 }
 
 // found shows a value on one line.
 func (n *node) found() string {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	switch n.kind {
 	case isText:
 		return fmt.Sprintf(w.Text, quoted(n.text))
@@ -113,7 +113,7 @@ func (s *section) needNumber(key string, lim span) float64 {
 
 func (s *section) numberOf(v *node, key string, lim span) (float64, bool) {
 	if !v.isNumber() {
-		s.wrong(v.off, key, v.found(), fmt.Sprintf(words.English.Preset.ANumber, lim))
+		s.wrong(v.off, key, v.found(), fmt.Sprintf(words.Said.Preset.ANumber, lim))
 		return 0, false
 	}
 	x := v.float()
@@ -170,7 +170,7 @@ func (s *section) flag(key string) (on bool, at *node) {
 		return false, nil
 	}
 	if v.kind != isBool {
-		s.wrong(v.off, key, v.found(), words.English.Preset.TrueFalse)
+		s.wrong(v.off, key, v.found(), words.Said.Preset.TrueFalse)
 		return false, nil
 	}
 	return v.text == "true", v
@@ -204,13 +204,13 @@ func (s *section) pair(v *node, key string, lim span) (a, b float64, ok bool) {
 		b, okB := s.numberOf(v.items[1], key, lim)
 		return a, b, okA && okB
 	}
-	s.wrong(v.off, key, v.found(), fmt.Sprintf(words.English.Preset.APair, lim))
+	s.wrong(v.off, key, v.found(), fmt.Sprintf(words.Said.Preset.APair, lim))
 	return 0, 0, false
 }
 
 // oneOf lists names.
 func oneOf(names []string) string {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	q := make([]string, len(names))
 	for i, n := range names {
 		q[i] = `"` + n + `"`

@@ -22,7 +22,7 @@ type source struct {
 // newSource takes a file's bytes as text. What is no text at all, or too
 // much, is refused here, before any parsing.
 func newSource(name string, data []byte) (*source, error) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	s := &source{name: name}
 	if len(data) > MaxFileSize {
 		return nil, s.refuse(0, fmt.Sprintf(w.TooLarge, len(data), MaxFileSize))

@@ -33,12 +33,12 @@ func (v *validator) wrong(key, found, allowed string) {
 	}
 	e.Key += key
 	v.bad.add(v.bad.total, e, func() string {
-		return fmt.Sprintf(words.English.Preset.FoundAllowed, found, allowed)
+		return fmt.Sprintf(words.Said.Preset.FoundAllowed, found, allowed)
 	})
 }
 
 func (v *validator) pattern(p engine.Pattern) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	v.text("title", p.Title, 1, MaxTitle)
 	v.text("notes", p.Notes, 0, MaxNotes)
 	v.number("tempo", p.Tempo, tempoSpan)
@@ -63,7 +63,7 @@ func (v *validator) pattern(p engine.Pattern) {
 }
 
 func (v *validator) lane(l engine.Lane) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	v.choice("side", int(l.Side), sideNames)
 	v.choice("plane", int(l.Plane), planeNames)
 	v.number("offset", l.Offset, offsetSpan)
@@ -83,7 +83,7 @@ func (v *validator) lane(l engine.Lane) {
 }
 
 func (v *validator) piece(p engine.Piece) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	v.fraction("arm", p.Arm, turnsSpan)
 	v.fraction("prop", p.Prop, turnsSpan)
 	v.fraction("cycles", p.Cycles, cyclesSpan)
@@ -114,7 +114,7 @@ func (v *validator) piece(p engine.Piece) {
 // path checks that the axes are those of the path's kind: a file has no way
 // to say anything else.
 func (v *validator) path(p engine.Path) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	if !v.choice("path", int(p.Kind), pathNames) {
 		return
 	}
@@ -141,7 +141,7 @@ func (v *validator) path(p engine.Path) {
 }
 
 func (v *validator) text(key, s string, least, most int) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	allowed := fmt.Sprintf(w.Characters, least, most)
 	n := utf8.RuneCountInString(s)
 	switch {
@@ -159,7 +159,7 @@ func (v *validator) number(key string, x float64, lim span) {
 }
 
 func (v *validator) centre(c complex128) {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	if !centreFits(c) {
 		v.wrong("centre", fmt.Sprintf(w.Place, plain(real(c)), plain(imag(c))), fmt.Sprintf(w.APlace, plain(maxCentre)))
 	}
@@ -169,12 +169,12 @@ func (v *validator) choice(key string, i int, names []string) bool {
 	if i < len(names) {
 		return true
 	}
-	v.wrong(key, fmt.Sprintf(words.English.Preset.Nameless, i), oneOf(names))
+	v.wrong(key, fmt.Sprintf(words.Said.Preset.Nameless, i), oneOf(names))
 	return false
 }
 
 func (v *validator) fraction(key string, f frac.Frac, lim span) bool {
-	w := &words.English.Preset
+	w := &words.Said.Preset
 	shown := short(f.String())
 	if _, found, allowed := within(f, lim, shown); found != "" {
 		v.wrong(key, found, allowed)

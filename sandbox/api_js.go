@@ -56,7 +56,7 @@ func (a *app) functions() map[string]func(args []js.Value) any {
 			return nil
 		}),
 		"hint":     seen(func([]js.Value) any { a.bench.ShowHint(a.now()); return nil }),
-		"returned": seen(func([]js.Value) any { a.bench.Say(words.English.State.Returned, a.now()); return nil }),
+		"returned": seen(func([]js.Value) any { a.bench.Say(words.Said.State.Returned, a.now()); return nil }),
 		"value":    func(args []js.Value) any { return a.bench.Value(args[0].String()) },
 		"library":  a.library,
 
@@ -117,7 +117,7 @@ func fileOf(args []js.Value) (name string, data []byte, refused string) {
 	}
 	if n > most {
 		const mb = 1 << 20
-		return name, nil, fmt.Sprintf(words.English.Page.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb))
+		return name, nil, fmt.Sprintf(words.Said.Page.TooLarge, name, fmt.Sprint((n+mb-1)/mb), fmt.Sprint(most/mb))
 	}
 	data = make([]byte, n)
 	js.CopyBytesToGo(data, args[1])
@@ -126,7 +126,7 @@ func fileOf(args []js.Value) (name string, data []byte, refused string) {
 
 // open(name, bytes) opens a file, or takes the patterns of a ZIP file in.
 func (a *app) open(args []js.Value) any {
-	w := &words.English.Page
+	w := &words.Said.Page
 	name, data, refused := fileOf(args)
 	if refused != "" {
 		return wrong(w.ProblemTitle, refused)
@@ -144,7 +144,7 @@ func (a *app) open(args []js.Value) any {
 // opened tells the bench of what the session has opened, or says why it has not.
 func (a *app) opened(err error) any {
 	if err != nil {
-		return wrong(words.English.Page.ProblemTitle, err.Error())
+		return wrong(words.Said.Page.ProblemTitle, err.Error())
 	}
 	a.bench.Opened(a.now())
 	return nil
@@ -169,7 +169,7 @@ func (a *app) library([]js.Value) any {
 	if a.patterns != nil {
 		return a.patterns
 	}
-	w := &words.English
+	w := words.Said
 	for _, e := range presets.Library() {
 		p, err := e.Pattern()
 		if err != nil {
@@ -185,7 +185,7 @@ func (a *app) library([]js.Value) any {
 // listed is how a list shows a pattern: with a picture, and what the trade
 // calls it.
 func listed(p engine.Pattern) map[string]any {
-	w, s := &words.English, session.New(p)
+	w, s := words.Said, session.New(p)
 	var heads []any
 	for _, t := range scene.Thumbs(s.Tracks()) {
 		heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
@@ -220,18 +220,18 @@ func (a *app) insert(args []js.Value) any {
 func (a *app) file(args []js.Value) any {
 	p := a.bench.Session.Pattern()
 	if len(args) > 0 && args[0].Truthy() && presets.Borrowed(p) {
-		return map[string]any{"propose": fmt.Sprintf(words.English.Page.Proposed, p.Title), "notes": presets.OwnNotes(p)}
+		return map[string]any{"propose": fmt.Sprintf(words.Said.Page.Proposed, p.Title), "notes": presets.OwnNotes(p)}
 	}
 	data, err := presets.Encode(p)
 	if err != nil {
-		return map[string]any{"error": fmt.Sprintf(words.English.Page.NotSaved, err)}
+		return map[string]any{"error": fmt.Sprintf(words.Said.Page.NotSaved, err)}
 	}
 	return map[string]any{"name": words.FileName(p.Title) + ".toml", "text": string(data)}
 }
 
 // saved(name) says that the page has given the file out.
 func (a *app) saved(args []js.Value) any {
-	a.bench.Say(fmt.Sprintf(words.English.Page.Saved, args[0].String()), a.now())
+	a.bench.Say(fmt.Sprintf(words.Said.Page.Saved, args[0].String()), a.now())
 	return nil
 }
 

@@ -65,7 +65,7 @@ func run(page *host.Page) error {
 	f := page.Frame()
 	desk, problem, known := begin(page, f)
 	s := desk.Session
-	a := &app{page: page, desk: desk, bench: bench.New(s, &words.English, faces, page), screen: paint.NewScreen(faces), last: time.Now(), own: map[string]shown{}}
+	a := &app{page: page, desk: desk, bench: bench.New(s, words.Said, faces, page), screen: paint.NewScreen(faces), last: time.Now(), own: map[string]shown{}}
 	s.Playing = !f.Still
 	if !known && !f.StageOnly {
 		a.bench.ShowHint(a.now())

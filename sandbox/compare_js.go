@@ -35,17 +35,17 @@ func (a *app) compare(args []js.Value) any {
 		open = func() any { return a.openOwn(args[1:2]) }
 	case fromFile:
 		if isZIP(which) {
-			return wrong(words.English.Compare.NoZIP, which)
+			return wrong(words.Said.Compare.NoZIP, which)
 		}
 		_, data, refused := fileOf(args[1:])
 		if refused != "" {
-			return wrong(words.English.Page.ProblemTitle, refused)
+			return wrong(words.Said.Page.ProblemTitle, refused)
 		}
 		p, err = presets.Decode(which, data)
 		open = func() any { return a.opened(a.desk.Take(p)) }
 	}
 	if err != nil {
-		return wrong(words.English.Page.ProblemTitle, err.Error())
+		return wrong(words.Said.Page.ProblemTitle, err.Error())
 	}
 	a.openCompared = open
 	a.bench.Compare(p)

@@ -84,7 +84,7 @@ func ordered(patterns []engine.Pattern, problems string) any {
 // orderPatterns reads texts that the page has kept.
 func orderPatterns(texts js.Value) (patterns []engine.Pattern, problems []error) {
 	for i := range texts.Length() {
-		p, err := presets.Decode(words.English.Order.Head, []byte(texts.Index(i).String()))
+		p, err := presets.Decode(words.Said.Order.Head, []byte(texts.Index(i).String()))
 		if err != nil {
 			problems = append(problems, err)
 			continue
@@ -98,7 +98,7 @@ func orderPatterns(texts js.Value) (patterns []engine.Pattern, problems []error)
 func (a *app) orderPack(args []js.Value) any {
 	patterns, problems := orderPatterns(args[0])
 	zip, more := archive.Pack(patterns)
-	return packed(words.English.Order.FileName, zip, append(problems, more...))
+	return packed(words.Said.Order.FileName, zip, append(problems, more...))
 }
 
 // orderShow(texts, at) shows them in the big view, from one of them on; it returns

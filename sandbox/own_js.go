@@ -98,7 +98,7 @@ func text(err error) any {
 // own() lists the person's patterns, the one edited last first, and says what
 // could not be read.
 func (a *app) listOwn([]js.Value) any {
-	w := &words.English.Share.Own
+	w := &words.Said.Share.Own
 	entries, problems := a.desk.List()
 	list, known, open := []any{}, map[string]shown{}, a.desk.ID()
 	for _, e := range entries {
@@ -137,7 +137,7 @@ func lines(problems []error) string {
 func (a *app) openOwn(args []js.Value) any {
 	note, err := a.desk.Enter(args[0].String())
 	if err != nil {
-		return wrong(words.English.Page.ProblemTitle, err.Error())
+		return wrong(words.Said.Page.ProblemTitle, err.Error())
 	}
 	a.bench.Opened(a.now())
 	a.tell(note)
@@ -148,7 +148,7 @@ func (a *app) openOwn(args []js.Value) any {
 func (a *app) insertOwn(args []js.Value) any {
 	p, err := a.desk.Pattern(args[0].String())
 	if err != nil {
-		return wrong(words.English.Page.ProblemTitle, err.Error())
+		return wrong(words.Said.Page.ProblemTitle, err.Error())
 	}
 	a.bench.Insert(p, a.now())
 	return nil
@@ -171,7 +171,7 @@ func (a *app) undeleteOwn(args []js.Value) any { return text(a.desk.Undelete(arg
 // pack() returns all of them in one ZIP file.
 func (a *app) pack([]js.Value) any {
 	zip, problems := a.desk.PackAll()
-	return packed(words.English.Share.Own.AllName, zip, problems)
+	return packed(words.Said.Share.Own.AllName, zip, problems)
 }
 
 // packed is how the page is given a ZIP file to hand out.
@@ -188,7 +188,7 @@ func isZIP(name string) bool { return strings.HasSuffix(strings.ToLower(name), z
 
 // takeIn keeps the patterns of a ZIP file.
 func (a *app) takeIn(name string, data []byte) any {
-	w := &words.English.Share.Own
+	w := &words.Said.Share.Own
 	ids, problems := a.desk.TakeIn(data)
 	switch n := len(ids); n {
 	case 0:
@@ -219,7 +219,7 @@ func (a *app) asides([]js.Value) any {
 // stored() is called when another tab has kept or deleted something.
 func (a *app) stored([]js.Value) any {
 	if a.desk.ID() != "" && a.desk.Stale() {
-		a.page.Notify(host.NoticeStale, words.English.Share.Own.OtherChanged)
+		a.page.Notify(host.NoticeStale, words.Said.Share.Own.OtherChanged)
 	}
 	return nil
 }
@@ -232,7 +232,7 @@ func (a *app) loadOther([]js.Value) any {
 		return nil
 	}
 	a.bench.Opened(a.now())
-	a.bench.Say(words.English.Share.Own.OtherLoaded, a.now())
+	a.bench.Say(words.Said.Share.Own.OtherLoaded, a.now())
 	a.tell(note)
 	return nil
 }

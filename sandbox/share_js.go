@@ -27,14 +27,14 @@ func (a *app) share(args []js.Value) any {
 	}
 	out["code"] = code.Path()
 	out["width"] = code.Width()
-	out["label"] = fmt.Sprintf(words.English.Share.Link.CodeLabel, p.Title)
+	out["label"] = fmt.Sprintf(words.Said.Share.Link.CodeLabel, p.Title)
 	return out
 }
 
 // openLink(fragment) opens the pattern in the fragment of a link; it returns
 // nothing if there is none meant to be in it, else what is wrong.
 func (a *app) openLink(args []js.Value) any {
-	w, fragment := &words.English.Share.Dialog, args[0].String()
+	w, fragment := &words.Said.Share.Dialog, args[0].String()
 	if !link.Holds(fragment) {
 		return nil
 	}

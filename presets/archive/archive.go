@@ -98,7 +98,7 @@ func (n namer) name(title string) string {
 // everything that it leaves why. Nothing is written anywhere by the names in
 // it. If nothing at all can be taken, the problems say so.
 func Unpack(data []byte) (items []Item, problems []error) {
-	w := &words.English.Share.Archive
+	w := &words.Said.Share.Archive
 	if len(data) > MaxFile {
 		return nil, []error{fmt.Errorf(w.TooLarge, len(data), MaxFile)}
 	}
@@ -146,7 +146,7 @@ type unpacking struct {
 
 // take returns the pattern of one entry, or why it is left out.
 func (u *unpacking) take(f *zip.File) (engine.Pattern, error) {
-	w := &words.English.Share.Archive
+	w := &words.Said.Share.Archive
 	if why := unfit(f); why != "" {
 		return engine.Pattern{}, errors.New(why)
 	}
@@ -171,7 +171,7 @@ func (u *unpacking) take(f *zip.File) (engine.Pattern, error) {
 
 // unfit says why an entry is not even unpacked, or nothing.
 func unfit(f *zip.File) string {
-	w := &words.English.Share.Archive
+	w := &words.Said.Share.Archive
 	const locked = 1 // the flag of APPNOTE.TXT, section 4.4.4
 	name := f.Name
 	switch {
@@ -206,7 +206,7 @@ func leadsUp(name string) bool {
 // read unpacks one entry and stops when it has become too much. What an entry
 // says of its size is not believed.
 func (u *unpacking) read(f *zip.File) ([]byte, error) {
-	w := &words.English.Share.Archive
+	w := &words.Said.Share.Archive
 	r, err := f.Open()
 	if err != nil {
 		return nil, errors.New(w.Damaged)
@@ -230,16 +230,16 @@ func (u *unpacking) read(f *zip.File) ([]byte, error) {
 func problem(name, what string) error {
 	const most = 60 // characters
 	if r := []rune(name); len(r) > most {
-		name = string(r[:most]) + words.English.Preset.Rest
+		name = string(r[:most]) + words.Said.Preset.Rest
 	}
-	return fmt.Errorf(words.English.Share.Archive.Entry, name, what)
+	return fmt.Errorf(words.Said.Share.Archive.Entry, name, what)
 }
 
 // brief returns the first of a pattern's problems.
 func brief(err error) string {
 	first, _, _ := strings.Cut(err.Error(), "\n")
 	if r := []rune(first); len(r) > maxFault {
-		first = string(r[:maxFault]) + words.English.Preset.Rest
+		first = string(r[:maxFault]) + words.Said.Preset.Rest
 	}
 	return first
 }

@@ -28,7 +28,7 @@ func Address(page, public string) (string, error) {
 	if public != "" {
 		return PublicURL(public)
 	}
-	w := &words.English.Share.Link
+	w := &words.Said.Share.Link
 	u, err := url.Parse(page)
 	if err != nil || !onTheWeb(u) {
 		return "", Error{ErrNotPublic, 0, fmt.Sprintf(w.NotPublic, plainly(page))}
@@ -46,7 +46,7 @@ func Address(page, public string) (string, error) {
 func PublicURL(text string) (string, error) {
 	u, err := url.Parse(text)
 	if err != nil || !onTheWeb(u) || u.User != nil || u.RawQuery != "" || u.ForceQuery || strings.Contains(text, "#") || loopback(u.Hostname()) {
-		return "", Error{ErrBadAddress, 0, fmt.Sprintf(words.English.Share.Link.BadAddress, plainly(text))}
+		return "", Error{ErrBadAddress, 0, fmt.Sprintf(words.Said.Share.Link.BadAddress, plainly(text))}
 	}
 	return bare(u), nil
 }
@@ -83,7 +83,7 @@ func loopback(host string) bool {
 func plainly(s string) string {
 	const most = 80 // characters
 	if r := []rune(s); len(r) > most {
-		return string(r[:most]) + words.English.Preset.Rest
+		return string(r[:most]) + words.Said.Preset.Rest
 	}
 	return s
 }

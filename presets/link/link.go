@@ -39,7 +39,7 @@ type Error struct {
 // Error returns the problem as one line.
 func (e Error) Error() string {
 	if e.At > 0 {
-		return fmt.Sprintf(words.English.Share.Link.At, e.At, e.What)
+		return fmt.Sprintf(words.Said.Share.Link.At, e.At, e.What)
 	}
 	return e.What
 }
@@ -87,7 +87,7 @@ func Decode(fragment string) (engine.Pattern, error) {
 	if err != nil {
 		return engine.Pattern{}, err
 	}
-	return presets.Decode(words.English.Share.Link.Unreadable, file)
+	return presets.Decode(words.Said.Share.Link.Unreadable, file)
 }
 
 // Holds reports whether a fragment is meant to hold a pattern, in this or
@@ -110,7 +110,7 @@ func version(text string) (number, body string, ok bool) {
 
 // unpack returns the file in a fragment.
 func unpack(text string) ([]byte, error) {
-	w := &words.English.Share.Link
+	w := &words.Said.Share.Link
 	if text == "" {
 		return nil, ErrEmpty
 	}
@@ -164,9 +164,9 @@ func beginning(s string) string {
 }
 
 func tooLong(n int) error {
-	return Error{ErrTooLong, 0, fmt.Sprintf(words.English.Share.Link.TooLong, n, MaxChars)}
+	return Error{ErrTooLong, 0, fmt.Sprintf(words.Said.Share.Link.TooLong, n, MaxChars)}
 }
 
 func tooMuch() error {
-	return Error{ErrTooMuch, 0, fmt.Sprintf(words.English.Share.Link.Large, MaxFile)}
+	return Error{ErrTooMuch, 0, fmt.Sprintf(words.Said.Share.Link.Large, MaxFile)}
 }

@@ -46,7 +46,7 @@ func Of(s link.Shared) (Code, error) {
 }
 
 func encode(text string) (Code, error) {
-	w := &words.English.Share.Link
+	w := &words.Said.Share.Link
 	if len(text) > mostBytes {
 		return Code{}, link.Error{Cause: ErrTooLong, What: fmt.Sprintf(w.CodeTooLong, len(text), mostBytes)}
 	}

@@ -148,7 +148,7 @@ type Problem struct {
 
 // Error returns the problem as one line.
 func (p Problem) Error() string {
-	w := &words.English.Share.Shelf
+	w := &words.Said.Share.Shelf
 	title := p.Title
 	if title == "" {
 		title = w.Nameless

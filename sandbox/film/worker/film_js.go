@@ -40,7 +40,7 @@ const ahead = 4
 
 // settingsOf returns the encoder's settings for a film, tried out.
 func settingsOf(job film.Job) (map[string]any, error) {
-	lacking := errors.New(words.English.Film.NoEncoder)
+	lacking := errors.New(words.Said.Film.NoEncoder)
 	if js.Global().Get("VideoEncoder").IsUndefined() {
 		return nil, lacking
 	}

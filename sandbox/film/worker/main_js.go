@@ -57,7 +57,7 @@ func postBytes(message map[string]any, name string, data []byte) {
 
 // look posts what would be made, and a preview.
 func look(toml, wish []byte) {
-	w, answer := &words.English, map[string]any{"about": "", "note": "", "refused": ""}
+	w, answer := words.Said, map[string]any{"about": "", "note": "", "refused": ""}
 	job, err := film.Read(toml, wish, w)
 	if err == nil && job.Film != film.NoFilm {
 		_, err = settingsOf(job)
@@ -101,7 +101,7 @@ func (p *parts) flush() {
 }
 
 func makeFile(toml, wish []byte) {
-	job, err := film.Read(toml, wish, &words.English)
+	job, err := film.Read(toml, wish, words.Said)
 	if err != nil {
 		post(map[string]any{"failed": err.Error()})
 		return
