@@ -135,8 +135,7 @@ func speedText(v float64) string {
 
 func (b *Bench) arrangeActions() {
 	w, s := &b.Words.Bench, b.Session
-	r := b.plan.spreadActions(44, 58, 74, 68, 62, 58, 46)
-	for i, a := range []struct {
+	actions := []struct {
 		id   string
 		name words.Named
 		icon widget.Icon
@@ -150,7 +149,14 @@ func (b *Bench) arrangeActions() {
 		{idRepeat, w.Repeat, widget.IconRepeat, false, "R"},
 		{idDelete, w.Delete, widget.IconDelete, !s.CanDelete(), "Delete"},
 		{idFollow, w.Next, widget.IconPlus, false, "N"},
-	} {
+	}
+	const beside = 22.0 // room beside a word
+	shares := make([]float64, len(actions))
+	for i, a := range actions {
+		shares[i] = beside + b.faces.Width(a.name.Short, theme.TextSmall, false)
+	}
+	r := b.plan.spreadActions(shares...)
+	for i, a := range actions {
 		c := widget.Control{ID: a.id, Label: a.name.Label, Caption: a.name.Short, Icon: a.icon, Rect: r[i], Faint: a.off, Keys: a.keys}
 		if b.plan.actions.H < actionRow { // room for the word or the drawing: the word says more
 			c.Icon = widget.NoIcon

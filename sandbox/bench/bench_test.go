@@ -14,6 +14,7 @@ import (
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/widget"
 	"whorlbench/sandbox/words"
+	"whorlbench/sandbox/words/german"
 )
 
 // rig is a bench with a stand-in for the browser.
@@ -38,10 +39,21 @@ func newRig(t *testing.T, f bench.Frame, id string) *rig {
 	}
 	s := session.New(pattern(t, id))
 	m := &host.Memory{}
-	r := &rig{t: t, b: bench.New(s, &words.English, faces, m), s: s, host: m, faces: faces}
+	r := &rig{t: t, b: bench.New(s, words.Said, faces, m), s: s, host: m, faces: faces}
 	r.b.SetFrame(f)
 	r.b.Draw()
 	return r
+}
+
+// inBothLanguages runs a test in each language.
+func inBothLanguages(t *testing.T, test func(t *testing.T)) {
+	for _, table := range []*words.Table{&words.English, &german.German} {
+		t.Run(table.Lang, func(t *testing.T) {
+			words.Use(table)
+			t.Cleanup(func() { words.Use(&words.English) })
+			test(t)
+		})
+	}
 }
 
 // pattern returns a library pattern by ID, the first for an empty one.

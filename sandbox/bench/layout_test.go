@@ -25,7 +25,9 @@ var framed = []bench.Frame{
 	{W: 560, H: 420, StageOnly: true}, {W: 160, H: 120, StageOnly: true}, {W: 1920, H: 1080, StageOnly: true, Text: 2}, {W: 390, H: 844, Top: 59, Bottom: 34, StageOnly: true},
 }
 
-func TestControlsFitEveryScreen(t *testing.T) {
+func TestControlsFitEveryScreen(t *testing.T) { inBothLanguages(t, controlsFitEveryScreen) }
+
+func controlsFitEveryScreen(t *testing.T) {
 	for _, f := range slices.Concat(frames, framed) {
 		for _, id := range []string{"half-moon", twoHands} {
 			t.Run(fmt.Sprintf("%vx%v %s", f.W, f.H, id), func(t *testing.T) {
@@ -57,7 +59,9 @@ func overlap(a, b display.Rect) bool {
 	return a.X+a.W > b.X+tol && b.X+b.W > a.X+tol && a.Y+a.H > b.Y+tol && b.Y+b.H > a.Y+tol
 }
 
-func TestEveryControlIsNamed(t *testing.T) {
+func TestEveryControlIsNamed(t *testing.T) { inBothLanguages(t, everyControlIsNamed) }
+
+func everyControlIsNamed(t *testing.T) {
 	r := newRig(t, frames[0], twoHands)
 	seen := map[string]bool{}
 	for _, c := range r.b.Controls() {
@@ -73,7 +77,9 @@ func TestEveryControlIsNamed(t *testing.T) {
 
 // What is drawn must stay on the screen: nothing of the display list may lie
 // outside the frame.
-func TestNothingIsDrawnOffTheScreen(t *testing.T) {
+func TestNothingIsDrawnOffTheScreen(t *testing.T) { inBothLanguages(t, nothingIsDrawnOffTheScreen) }
+
+func nothingIsDrawnOffTheScreen(t *testing.T) {
 	for _, f := range slices.Concat(frames, framed) {
 		r := newRig(t, f, twoHands)
 		z := r.b.Zoom()

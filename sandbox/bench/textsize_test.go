@@ -24,7 +24,9 @@ func larger(f bench.Frame, text float64) bench.Frame {
 var lasting = []string{"play", "step-back", "step-on", "speed", "mirror", "undo", "redo", "playhead", "piece-0-0",
 	"cut", "rejoin", "there-and-back", "flip", "repeat", "delete", "prop", "prop-type", "prop-swap"}
 
-func TestLargeTextFitsEveryScreen(t *testing.T) {
+func TestLargeTextFitsEveryScreen(t *testing.T) { inBothLanguages(t, largeTextFitsEveryScreen) }
+
+func largeTextFitsEveryScreen(t *testing.T) {
 	for _, f := range frames {
 		for _, id := range []string{"half-moon", twoHands} {
 			for _, text := range textSizes {
@@ -73,7 +75,9 @@ func written(s *face.Set, m display.Mark) display.Rect {
 
 // No line of text lies over another or leaves the screen, nor does one leave
 // the button on which it stands.
-func TestLargeTextIsNotCut(t *testing.T) {
+func TestLargeTextIsNotCut(t *testing.T) { inBothLanguages(t, largeTextIsNotCut) }
+
+func largeTextIsNotCut(t *testing.T) {
 	faces, err := face.New()
 	if err != nil {
 		t.Fatal(err)

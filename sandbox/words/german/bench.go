@@ -13,9 +13,9 @@ var bench = words.Bench{
 	Cut:       words.Named{Label: "An der Abspielmarke schneiden", Short: "Schnitt"},
 	Rejoin:    words.Named{Label: "Mit dem Nachbarn verbinden", Short: "Fügen"},
 	ThereBack: words.Named{Label: "Hin und zurück: den Rückweg anfügen", Short: "Rückweg"},
-	Flip:      words.Named{Label: "Den Arm wenden: andersherum schwingen", Short: "Wenden"},
-	Repeat:    words.Named{Label: "Das Stück wiederholen", Short: "Noch mal"},
-	Delete:    words.Named{Label: "Das Stück löschen", Short: "Löschen"},
+	Flip:      words.Named{Label: "Den Arm wenden: andersherum schwingen", Short: "Wende"},
+	Repeat:    words.Named{Label: "Das Stück wiederholen", Short: "Mal 2"},
+	Delete:    words.Named{Label: "Das Stück löschen", Short: "Raus"},
 	Next:      words.Named{Label: "Was kann hier folgen?", Short: "Folge"},
 	Less:      "%s, weniger",
 	More:      "%s, mehr",
@@ -203,7 +203,7 @@ var strip = words.Strip{
 	JoinLabels: words.JoinLabels{
 		HandGap: "Lücke der Hand", HeadGap: "Lücke des Kopfes", PropGap: "Lücke im Propwinkel",
 		Turn: "Die Hand", Arm: "Der Arm", Prop: "Das Prop",
-		Along: "Sprung längs der Schnur", Across: "Sprung quer zur Schnur",
+		Along: "Änderung längs der Schnur", Across: "Änderung quer zur Schnur",
 	},
 	Verdicts: [4]string{"Lücke", "Stopp", "Knick", "Glatt"},
 	Meanings: [4]string{

@@ -86,7 +86,7 @@ var page = words.Page{
 		{Keys: "Schnitt, Fügen", Does: "das Stück unter der Abspielmarke teilen; aus zwei Hälften wieder eins machen"},
 		{Keys: "Folge", Does: "was auf das gewählte Stück folgen kann, glatte zuerst: nimm eins, um es anzufügen"},
 		{Keys: "Rückweg", Does: "dieselbe Bahn andersherum anfügen, so wird aus einem halben Kreis ein C"},
-		{Keys: "Wenden", Does: "die Hand schwingt von dort, wo sie ist, andersherum; das Prop dreht wie zuvor"},
+		{Keys: "Wende", Does: "die Hand schwingt von dort, wo sie ist, andersherum; das Prop dreht wie zuvor"},
 	},
 	Cancel: "Abbrechen", Done: "Fertig", Close: "Schließen", Set: "Setzen",
 	ProblemTitle: "Diese Datei ließ sich nicht öffnen",
