@@ -5,8 +5,8 @@ import "whorlbench/sandbox/words"
 var figure = words.Figure{
 	InSpinFlower:    "%s In-Spin-Blume",
 	AntispinFlower:  "%s Antispin-Blume",
-	TwoAntispin:     "zweiblättrige Antispin-Blume, Cateye",
-	ThreeAntispin:   "dreiblättrige Antispin-Blume, Triquetra",
+	TwoAntispin:     "Cateye, zweiblättrige Antispin-Blume",
+	ThreeAntispin:   "Triquetra, dreiblättrige Antispin-Blume",
 	InSpinStar:      "%s In-Spin-Sternblume",
 	AntispinStar:    "%s Antispin-Sternblume",
 	Petal:           "%sblättrige",

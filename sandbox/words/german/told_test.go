@@ -138,9 +138,9 @@ func TestTetherInGerman(t *testing.T) {
 		r    tether.Result
 		want string
 	}{
-		{tether.Result{Rounds: 1, Window: at}, "Straff ab 109,2 Schlägen/min; bei 90 bleibt sie straff."},
-		{tether.Result{Rounds: 1, Window: at, Slack: true, Spans: []tether.Span{{From: 1, To: 1.25}}, Least: tether.Extreme{Prop: 100}}, "Straff ab 109,2 Schlägen/min; bei 90 wird sie etwa 0,25 Schläge lang schlaff, oben."},
-		{tether.Result{Rounds: 1, Window: at, Slack: true, Spans: []tether.Span{{From: 0, To: 1}, {From: 2, To: 2.5}}}, "Straff ab 109,2 Schlägen/min; bei 90 wird sie 2 Mal in 1 Runde schlaff, bis zu etwa 1 Schlag lang."},
+		{tether.Result{Rounds: 1, Window: at}, "Straff ab 109,2 bpm; bei 90 bleibt sie straff."},
+		{tether.Result{Rounds: 1, Window: at, Slack: true, Spans: []tether.Span{{From: 1, To: 1.25}}, Least: tether.Extreme{Prop: 100}}, "Straff ab 109,2 bpm; bei 90 wird sie etwa 0,25 Schläge lang schlaff, oben."},
+		{tether.Result{Rounds: 1, Window: at, Slack: true, Spans: []tether.Span{{From: 0, To: 1}, {From: 2, To: 2.5}}}, "Straff ab 109,2 bpm; bei 90 wird sie 2 Mal in 1 Runde schlaff, bis zu etwa 1 Schlag lang."},
 		{tether.Result{Rounds: 1, Slack: true, Spans: []tether.Span{{From: 0, To: 4}}}, "Irgendwo schlaff, bei jedem Tempo; bei 90 ist sie die ganze Zeit schlaff."},
 	} {
 		if got := w.TetherLine(k, &tt.r, 90); got != tt.want {
