@@ -15,6 +15,7 @@ import (
 	"whorlbench/cmd/whorlbench/report"
 	"whorlbench/engine"
 	"whorlbench/presets"
+	"whorlbench/sandbox/words"
 )
 
 func check(args []string, std streams) int {
@@ -32,6 +33,10 @@ func check(args []string, std streams) int {
 	if *strict != "" && !slices.Contains(report.Levels, *strict) {
 		complain(std, say.Check.NoLevel, *strict, strings.Join(report.Levels, ", "))
 		return unusable
+	}
+	if *asJSON { // other programs read one language
+		defer words.Use(words.Said)
+		words.Use(&words.English)
 	}
 	var reports []report.Report
 	var answer bytes.Buffer

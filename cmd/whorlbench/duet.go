@@ -18,7 +18,7 @@ func writeDuet(w io.Writer, d *report.Duet) {
 	if d == nil {
 		return
 	}
-	t := &words.English
+	t := words.Said
 	fmt.Fprintln(w, t.Duet.Title)
 	for _, list := range []struct {
 		of    string
@@ -34,7 +34,7 @@ func writeDuet(w io.Writer, d *report.Duet) {
 }
 
 func writeSpans(w io.Writer, spans []duet.Span) {
-	say := &words.English.Duet
+	say := &words.Said.Duet
 	t := table{right: []bool{false, false, false, false}}
 	t.add(say.SpansHead[:]...)
 	for _, s := range spans[:min(len(spans), mostSpans)] {
@@ -43,7 +43,7 @@ func writeSpans(w io.Writer, spans []duet.Span) {
 			apart = fmt.Sprintf(say.DegreesFromTo, words.Number(float64(s.DeltaFrom), 1), words.Number(float64(s.DeltaTo), 1))
 		}
 		t.add(fmt.Sprintf(say.SpanBeats, words.Number(s.From, 3), words.Number(s.To, 3)),
-			words.English.Direction(s.Direction), words.English.Timing(s.Timing), apart)
+			words.Said.Direction(s.Direction), words.Said.Timing(s.Timing), apart)
 	}
 	t.write(w, nil)
 	if more := len(spans) - mostSpans; more > 0 {

@@ -8,8 +8,10 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"whorlbench/sandbox/words"
+	"whorlbench/sandbox/words/german"
 )
 
 const program = "whorlbench"
@@ -29,7 +31,24 @@ type streams struct {
 
 var say = &words.EnglishCommand
 
+// language is the environment variable that names the language of the answers, as
+// BCP 47 or a locale does.
+const language = "WHORLBENCH_LANG"
+
+// speak lets everything be said in the language of a tag, English where there
+// is no other.
+func speak(tag string) {
+	say = &words.EnglishCommand
+	words.Use(&words.English)
+	if strings.HasPrefix(strings.ToLower(tag), german.German.Lang) {
+		say = &german.Command
+		words.Use(&german.German)
+	}
+	words.SaidCommand = say
+}
+
 func main() {
+	speak(os.Getenv(language))
 	os.Exit(run(context.Background(), os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 

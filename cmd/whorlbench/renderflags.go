@@ -58,7 +58,7 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	}
 	wrong := append(in.read(&req.Options), req.unfit(flags)...)
 	if len(wrong) == 0 {
-		if err := req.Check(&words.English); err != nil {
+		if err := req.Check(words.Said); err != nil {
 			for line := range strings.SplitSeq(err.Error(), "\n") {
 				wrong = append(wrong, fmt.Sprintf(say.Render.Fault, line))
 			}
@@ -117,7 +117,7 @@ func (r *refusals) add(format string, args ...any) {
 
 // number reads a decimal or a fraction.
 func (r *refusals) number(name, text string) frac.Frac {
-	f, err := frac.Parse(text)
+	f, err := frac.Parse(words.TakenDecimals(text))
 	if err != nil {
 		r.add(say.Render.Number, name, text, say.Render.AnyNumber)
 	}

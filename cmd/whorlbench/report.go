@@ -32,7 +32,7 @@ func writeReport(w io.Writer, r report.Report, tempo float64, colour bool) {
 }
 
 func laneCloses(h report.Hand, tempo float64) string {
-	t := &words.English
+	t := words.Said
 	c := h.Track.Closing()
 	if !c.Closes() {
 		return fmt.Sprintf(say.Check.LaneNever, words.Metres(c.HandGap))
@@ -41,7 +41,7 @@ func laneCloses(h report.Hand, tempo float64) string {
 }
 
 func wholeCloses(r report.Report, tempo float64) string {
-	t := &words.English
+	t := words.Said
 	if !r.Closes {
 		return say.Check.WholeNever
 	}
@@ -54,9 +54,9 @@ func writePieces(w io.Writer, h report.Hand) {
 	for i, p := range h.Pieces {
 		t.add(
 			strconv.Itoa(i+1),
-			words.English.Name(p.Figure),
+			words.Said.Name(p.Figure),
 			ratio(p.Figure),
-			words.English.Fraction(h.Track.Legs[i].Piece.Length()),
+			words.Said.Fraction(h.Track.Legs[i].Piece.Length()),
 			petals(p.Figure),
 		)
 	}
@@ -67,7 +67,7 @@ func ratio(f naming.Figure) string {
 	if !f.HasRatio {
 		return say.Check.None
 	}
-	return words.English.Quotient(f.Ratio)
+	return words.Said.Quotient(f.Ratio)
 }
 
 // petals says how many there are and where they stand.
@@ -75,8 +75,8 @@ func petals(f naming.Figure) string {
 	if !f.HasPetals {
 		return say.Check.None
 	}
-	s := words.English.Fraction(f.Petals)
-	if mode := words.English.Mode(f.Mode); mode != "" {
+	s := words.Said.Fraction(f.Petals)
+	if mode := words.Said.Mode(f.Mode); mode != "" {
 		s = fmt.Sprintf(say.Check.PetalsMode, s, mode)
 	}
 	if f.HasTip {

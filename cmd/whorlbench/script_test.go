@@ -22,6 +22,7 @@ type script struct {
 	stdin        string
 	stdout, errs string
 	status       string // "0" if the script does not say
+	lang         string // what names the language, if anything does
 	files        map[string]string
 }
 
@@ -50,6 +51,8 @@ func readScript(t *testing.T, file string) script {
 			s.stdout = body
 		case "stderr":
 			s.errs = body
+		case "lang":
+			s.lang = strings.TrimSpace(body)
 		case "status":
 			s.status = strings.TrimSpace(body)
 		default:
@@ -117,6 +120,8 @@ func (s script) check(t *testing.T, file string) {
 		}
 	}
 	var out, errs bytes.Buffer
+	speak(s.lang)
+	defer speak("")
 	status := run(context.Background(), s.args, strings.NewReader(s.stdin), &out, &errs)
 	if *update {
 		rewrite(t, file, map[string]string{"stdout": out.String(), "stderr": errs.String()})

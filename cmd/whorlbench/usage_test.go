@@ -35,7 +35,15 @@ func TestUsage(t *testing.T) {
 
 // The usage text's sample is a real one.
 func TestUsageSample(t *testing.T) {
-	s := readScript(t, "testdata/check-c-cap.txt")
+	for lang, file := range map[string]string{"": "check-c-cap.txt", "de": "check-german.txt"} {
+		t.Run(lang, func(t *testing.T) { usageSample(t, lang, file) })
+	}
+}
+
+func usageSample(t *testing.T, lang, file string) {
+	speak(lang)
+	defer speak("")
+	s := readScript(t, "testdata/"+file)
 	answer, _, ok := strings.Cut(s.stdout, "\n\n")
 	if !ok {
 		t.Fatal("the script's answer has no part before the caution")

@@ -54,7 +54,7 @@ func (v video) maker(req request) (maker, error) {
 		return maker{}, fmt.Errorf(say.Render.Opaque, req.format)
 	}
 	if v.even && (req.Width%2 == 1 || req.Height%2 == 1) {
-		return maker{}, fmt.Errorf(say.Render.Fault, fmt.Sprintf(words.English.Capture.Even, req.Width, req.Height, req.format))
+		return maker{}, fmt.Errorf(say.Render.Fault, fmt.Sprintf(words.Said.Capture.Even, req.Width, req.Height, req.format))
 	}
 	if req.out == "-" {
 		return maker{}, fmt.Errorf(say.Render.NoPipe, req.format)

@@ -11,7 +11,7 @@ import (
 // writeWhole tells what each definition says of a hand's pattern.
 func writeWhole(w io.Writer, h report.Hand) {
 	t := table{right: []bool{false, false}}
-	for _, d := range words.English.Definitions(&h.Whole) {
+	for _, d := range words.Said.Definitions(&h.Whole) {
 		t.add(d.Name, d.Because)
 	}
 	t.write(w, nil)
@@ -22,7 +22,7 @@ func writeWhole(w io.Writer, h report.Hand) {
 func writeCalled(w io.Writer, r report.Report) {
 	fmt.Fprintln(w, r.Called())
 	if _, _, ok := r.LeftRight(); ok {
-		d := words.English.HybridDefinition(r.Hybrid)
+		d := words.Said.HybridDefinition(r.Hybrid)
 		fmt.Fprintf(w, "%s  %s\n", d.Name, d.Because)
 	}
 }

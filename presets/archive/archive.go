@@ -42,7 +42,7 @@ type Item struct {
 }
 
 // ErrNothing says that there are no patterns to pack.
-var ErrNothing = words.Fault(func(t *words.Table) string { return t.Share.Archive.Nothing })
+var ErrNothing = words.Fault(func() string { return words.Said.Share.Archive.Nothing })
 
 // Pack returns a ZIP file of patterns, each under a name made of its title. The
 // same patterns give the same bytes. A pattern that presets.Encode refuses is

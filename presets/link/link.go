@@ -21,8 +21,8 @@ const Mark = "w1."
 
 // Errors that Encode and Decode give; what they say to a person is their text.
 var (
-	ErrEmpty   = words.Fault(func(t *words.Table) string { return t.Share.Link.Empty })
-	ErrDamaged = words.Fault(func(t *words.Table) string { return t.Share.Link.Damaged })
+	ErrEmpty   = words.Fault(func() string { return words.Said.Share.Link.Empty })
+	ErrDamaged = words.Fault(func() string { return words.Said.Share.Link.Damaged })
 	ErrForeign = errors.New("no link of the bench")
 	ErrNewer   = errors.New("a newer link")
 	ErrTooLong = errors.New("too long a link")

@@ -29,13 +29,13 @@ func ownKey(id string) string { return ownPrefix + id }
 
 // Errors about works; their text is for the person.
 var (
-	ErrChangedElsewhere = words.Fault(func(t *words.Table) string { return t.Share.Shelf.ChangedElsewhere })
-	ErrGoneElsewhere    = words.Fault(func(t *words.Table) string { return t.Share.Shelf.GoneElsewhere })
-	ErrUnknown          = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Unknown })
-	ErrDamaged          = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Damaged })
-	ErrNewer            = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Newer })
+	ErrChangedElsewhere = words.Fault(func() string { return words.Said.Share.Shelf.ChangedElsewhere })
+	ErrGoneElsewhere    = words.Fault(func() string { return words.Said.Share.Shelf.GoneElsewhere })
+	ErrUnknown          = words.Fault(func() string { return words.Said.Share.Shelf.Unknown })
+	ErrDamaged          = words.Fault(func() string { return words.Said.Share.Shelf.Damaged })
+	ErrNewer            = words.Fault(func() string { return words.Said.Share.Shelf.Newer })
 	// ErrTrailLost comes beside a work that is whole.
-	ErrTrailLost = words.Fault(func(t *words.Table) string { return t.Share.Shelf.TrailLost })
+	ErrTrailLost = words.Fault(func() string { return words.Said.Share.Shelf.TrailLost })
 )
 
 // Shelf is what one tab sees of the person's own patterns.

@@ -10,7 +10,7 @@ import (
 
 // ErrOldUnreadable says that the one work that earlier benches kept could not
 // be read.
-var ErrOldUnreadable = words.Fault(func(t *words.Table) string { return t.Share.Shelf.OldUnreadable })
+var ErrOldUnreadable = words.Fault(func() string { return words.Said.Share.Shelf.OldUnreadable })
 
 // Start returns the work to begin with: what was open last, else what was
 // edited last. ok is false if there is none, as at a first visit. The problem

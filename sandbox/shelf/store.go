@@ -16,8 +16,8 @@ import (
 
 // Errors of storing; their text is for the person.
 var (
-	ErrFull    = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Full })
-	ErrBlocked = words.Fault(func(t *words.Table) string { return t.Share.Shelf.Blocked })
+	ErrFull    = words.Fault(func() string { return words.Said.Share.Shelf.Full })
+	ErrBlocked = words.Fault(func() string { return words.Said.Share.Shelf.Blocked })
 )
 
 // Store is where texts are kept under keys. Every method may fail with

@@ -107,6 +107,7 @@ commands:
 for example:
   $ whorlbench check half-moon.toml
 ` + sampleAnswer + `
+WHORLBENCH_LANG=de in the environment: answers in German, else in English
 exit status: 0 fine, 1 check --strict found a fault, 2 the input could not be used
 `,
 	Unknown: "%s: there is no command %q",

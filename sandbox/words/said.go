@@ -8,6 +8,9 @@ import (
 // Said is the table in use. It is chosen once, before anything is said.
 var Said = &English
 
+// SaidCommand are the command line's words in use, likewise.
+var SaidCommand = &EnglishCommand
+
 // Use lets everything be said as a table has it.
 func Use(t *Table) { Said = t }
 

@@ -65,7 +65,7 @@ func (r *Report) together() {
 		r.Duet.Crossings = append(r.Duet.Crossings, Cross{Number(c.From), Number(c.To)})
 	}
 	if n := read.Tangle.Winding; n != nil && n.Sign() != 0 {
-		w := &words.English
+		w := words.Said
 		r.Faults = append(r.Faults, Fault{Where: w.Duet.BothHands, Level: "tangle", What: w.TangleFault(n)})
 	}
 }
@@ -80,7 +80,7 @@ func nearest(n duet.Nearest) (distance, beat *Number) {
 }
 
 func spans(list []duet.Span) []Span {
-	w := &words.English
+	w := words.Said
 	out := make([]Span, len(list))
 	for i, s := range list {
 		out[i] = Span{From: Number(s.From), To: Number(s.To)}

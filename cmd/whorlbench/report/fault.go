@@ -23,7 +23,7 @@ var Levels = []string{"gap", "stop", "kink", "slack", "tangle"}
 var levelOf = map[seam.Verdict]string{seam.Gap: "gap", seam.Stop: "stop", seam.Kink: "kink"}
 
 func (r *Report) findFaults() {
-	w := &words.English
+	w := words.Said
 	for _, h := range r.Hands {
 		for _, s := range h.Seams {
 			level, bad := levelOf[s.Is]
@@ -40,20 +40,20 @@ func (r *Report) findFaults() {
 }
 
 func what(s Seam) string {
-	w := &words.English.Report
+	w := &words.Said.Report
 	switch s.Is {
 	case seam.Gap:
 		switch {
 		case float64(s.HandGap) > engine.TolGap:
-			return fmt.Sprintf(w.HandGap, Fixed(float64(s.HandGap), 3))
+			return fmt.Sprintf(w.HandGap, words.Decimals(Fixed(float64(s.HandGap), 3)))
 		case float64(s.PropGap) > engine.TolPropGap:
-			return fmt.Sprintf(w.PropGap, Fixed(float64(s.PropGap), 3))
+			return fmt.Sprintf(w.PropGap, words.Decimals(Fixed(float64(s.PropGap), 3)))
 		}
-		return fmt.Sprintf(w.HeadGap, Fixed(float64(s.HeadGap), 3))
+		return fmt.Sprintf(w.HeadGap, words.Decimals(Fixed(float64(s.HeadGap), 3)))
 	case seam.Stop:
 		return w.Stop
 	}
-	return fmt.Sprintf(w.Kink, Fixed(math.Abs(float64(s.JumpAcross)), 3))
+	return fmt.Sprintf(w.Kink, words.Decimals(Fixed(math.Abs(float64(s.JumpAcross)), 3)))
 }
 
 // AtLeast reports whether the report has a fault of a level or a worse one.

@@ -99,7 +99,7 @@ func Of(file string, p engine.Pattern) Report {
 }
 
 func hand(t *engine.Track, p engine.Pattern) Hand {
-	w := &words.English
+	w := words.Said
 	h := Hand{Side: w.Side(t.Lane.Side), ClosesAfter: t.Closing().Rounds, Tether: tetherOf(t, p), Track: t}
 	for i := range t.Legs {
 		h.Pieces = append(h.Pieces, piece(&t.Legs[i]))
@@ -121,7 +121,7 @@ func hand(t *engine.Track, p engine.Pattern) Hand {
 }
 
 func piece(g *engine.Leg) Piece {
-	w := &words.English
+	w := words.Said
 	f := naming.Of(g)
 	p := Piece{Name: w.PlainName(f), Spin: w.Spin(f.Spin), Beats: Number(g.Piece.Length().Float()), Figure: f}
 	if f.HasRatio {

@@ -48,7 +48,7 @@ func tetherOf(t *engine.Track, p engine.Pattern) Tether {
 
 // findSlack reports each piece in which the tether goes slack.
 func (r *Report) findSlack() {
-	w := &words.English
+	w := words.Said
 	for _, h := range r.Hands {
 		for i, p := range h.Tether.Result.Pieces {
 			if !p.Slack {

@@ -26,7 +26,7 @@ type Cap struct {
 
 // judge fills in what the whole of a lane is called.
 func (h *Hand) judge(seams []seam.Seam) {
-	w := &words.English
+	w := words.Said
 	h.Whole = naming.Judge(h.Track, seams)
 	defs := w.Definitions(&h.Whole)
 	one := defs[words.DefElementary]
@@ -56,7 +56,7 @@ func (r *Report) LeftRight() (left, right int, ok bool) {
 func (r *Report) Called() string {
 	left, right, ok := r.LeftRight()
 	if !ok {
-		return words.English.LaneLine(&r.Hands[0].Whole)
+		return words.Said.LaneLine(&r.Hands[0].Whole)
 	}
-	return words.English.HandsLine(&r.Hands[left].Whole, &r.Hands[right].Whole, r.Hybrid)
+	return words.Said.HandsLine(&r.Hands[left].Whole, &r.Hands[right].Whole, r.Hybrid)
 }

@@ -8,7 +8,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -61,7 +60,7 @@ const index = "index.html"
 // ServeHTTP implements http.Handler.
 func (s *Site) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	setHeaders(w.Header(), r.URL.RawQuery)
-	say := &words.EnglishCommand.Serve
+	say := &words.SaidCommand.Serve
 	if !hostAllowed(r.Host, s.hosts) {
 		refuse(w, http.StatusMisdirectedRequest, fmt.Sprintf(say.ForeignHost, r.Host))
 		return
@@ -118,7 +117,7 @@ func fileName(urlPath string) (name string, ok bool) {
 }
 
 func (s *Site) serve(w http.ResponseWriter, r *http.Request, root *os.Root, name string) {
-	say := &words.EnglishCommand.Serve
+	say := &words.SaidCommand.Serve
 	info, err := root.Stat(name)
 	if err == nil && info.IsDir() && isRegular(root, name+"/"+index) {
 		// Relative, so that it holds below any path a proxy may add.
@@ -193,8 +192,8 @@ func refuse(w http.ResponseWriter, status int, why string) {
 
 // Errors that Check may give.
 var (
-	ErrNoFolder = errors.New(words.EnglishCommand.Serve.Missing)
-	ErrNoIndex  = errors.New(words.EnglishCommand.Serve.NoIndex)
+	ErrNoFolder = words.Fault(func() string { return words.SaidCommand.Serve.Missing })
+	ErrNoIndex  = words.Fault(func() string { return words.SaidCommand.Serve.NoIndex })
 )
 
 // Check reports whether dir is a folder that can be served.

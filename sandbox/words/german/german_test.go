@@ -16,11 +16,12 @@ import (
 var alike = []string{
 	"%s m", "%s cm", "%s s", "%s cm %s %s",
 	"C, J", "B, F, R", "Alt ← →", "S, L", "+, R, L", "P", "M", "N", "I", "Tab", "L", "R", "C", "S",
+	"whorlbench serve: %v", "whorlbench serve: --public-url: %v", "whorlbench link: --public-url: %v", "whorlbench render: %v",
 	"Whorlbench", "CAP", "Diamond", "Hybrid", "Arm, Prop", "Arm", "Prop", "Props", "Tempo", "Radius", "Name", "Hand", "Link", "Diamonds",
 }
 
 // coded are texts that are read by the program, not by a person.
-var coded = regexp.MustCompile(`\.(Value|Parts\[\d+\]\.Of|Rests\[\d+\]\.Of)$|Terms\[\d+\]\.(Key|Shows|Related\[\d+\])$`)
+var coded = regexp.MustCompile(`\.(Value|Stdin|Stdout|Render\.Whole|Parts\[\d+\]\.Of|Rests\[\d+\]\.Of)$|Terms\[\d+\]\.(Key|Shows|Related\[\d+\])$`)
 
 // wordy is a text's words, without the places for values.
 func wordy(text string) string {
@@ -35,12 +36,18 @@ func wordy(text string) string {
 // place is where a value goes: as package fmt has it, or in braces for a script.
 var place = regexp.MustCompile(`%[-+# 0]*\d*(?:\.\d+)?[vTtbcdoOqxXUeEfFgGsp%]|\{\w+\}`)
 
+// lists are as long as each language has them.
+var lists = regexp.MustCompile(`\.(Others|Endings)(\[\d+\])?$`)
+
 // pair walks two tables side by side, English first.
 func pair(name string, english, german any, found func(path, english, german string)) (missing []string) {
 	of := map[string]string{}
 	texts.Each(name, german, func(path, text string) { of[path] = text })
 	texts.Each(name, english, func(path, text string) {
 		in, ok := of[path]
+		if lists.MatchString(path) {
+			return
+		}
 		if !ok || in == "" && text != "" {
 			missing = append(missing, path)
 			return
@@ -56,6 +63,8 @@ var tables = []struct {
 	english, german any
 }{
 	{"Table", words.English, German},
+	{"Command", words.EnglishCommand, Command},
+	{"Glossary", words.EnglishGlossary, Glossary},
 }
 
 // TestGermanIsComplete: every English text has a German one, which has the same
