@@ -13,6 +13,7 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 
+	"whorlbench/cmd/whorlbench/site"
 	"whorlbench/presets"
 	"whorlbench/sandbox/words"
 	"whorlbench/sandbox/words/german"
@@ -211,4 +212,41 @@ func TestGermanAtFirst(t *testing.T) {
 		}
 		v.clean()
 	}
+}
+
+// TestGermanUnkept: where a browser keeps nothing, the tab still has the language
+// and the work.
+func TestGermanUnkept(t *testing.T) {
+	v := newVisit(t, desk)
+	t.Cleanup(v.before(noStorage))
+	v.load()
+	v.tap("Flip the arm")
+	mine := v.pattern()
+	v.speak("de")
+	if got := v.pattern(); got != mine {
+		t.Errorf("in German the pattern is\n%s\nwant\n%s", got, mine)
+	}
+	v.loadedAnew(func() { eval[bool](v, `(location.reload(), true)`) })
+	if got := eval[string](v, `document.documentElement.lang`); got != "de" {
+		t.Errorf("loaded again the page is in %q, want German", got)
+	}
+	if got := v.pattern(); got != mine {
+		t.Errorf("loaded again the pattern is\n%s\nwant\n%s", got, mine)
+	}
+}
+
+// TestGermanOffline: the German page opens without its server, and its sheet of
+// pictures speaks German too.
+func TestGermanOffline(t *testing.T) {
+	v, server := newKeptVisit(t, site.New(dist, nil))
+	server.CloseClientConnections()
+	server.Close()
+	v.speak("de")
+	v.tap(german.German.Bench.Cut.Label)
+	v.load()
+	v.wait(`document.documentElement.lang === "de" && document.documentElement.dataset.state === "ready"`)
+	eval[bool](v, `(document.getElementById("show-film").click(), true)`)
+	v.wait(`document.getElementById("film-about").textContent.includes("Bilder in")`)
+	v.shot("german-9-film")
+	v.allGerman("the sheet of pictures")
 }
