@@ -17,6 +17,7 @@ var alike = []string{
 	"%s m", "%s cm", "%s s", "%s cm %s %s",
 	"C, J", "B, F, R", "Alt ← →", "S, L", "+, R, L", "P", "M", "N", "I", "Tab", "L", "R", "C", "S",
 	"whorlbench serve: %v", "whorlbench serve: --public-url: %v", "whorlbench link: --public-url: %v", "whorlbench render: %v",
+	"%s. A: %s B: %s", "%s. A: %s. B: %s.", "A", "B", "D", "O", "X",
 	"Whorlbench", "CAP", "Diamond", "Hybrid", "Arm, Prop", "Arm", "Prop", "Props", "Tempo", "Radius", "Name", "Hand", "Link", "Diamonds",
 }
 
@@ -38,6 +39,12 @@ var place = regexp.MustCompile(`%[-+# 0]*\d*(?:\.\d+)?[vTtbcdoOqxXUeEfFgGsp%]|\{
 
 // lists are as long as each language has them.
 var lists = regexp.MustCompile(`\.(Others|Endings)(\[\d+\])?$`)
+
+// keys are the keys in a text that bear a letter or a number.
+func keys(text string) []string {
+	words := strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	return slices.DeleteFunc(words, func(w string) bool { return len(w) > 1 })
+}
 
 // pair walks two tables side by side, English first.
 func pair(name string, english, german any, found func(path, english, german string)) (missing []string) {
@@ -83,6 +90,9 @@ func TestGermanIsComplete(t *testing.T) {
 				}
 			case same && wordy(english) != "" && !slices.Contains(alike, english):
 				t.Errorf("%s = %q in both languages", path, german)
+			}
+			if strings.HasSuffix(path, ".Keys") && !slices.Equal(keys(german), keys(english)) {
+				t.Errorf("%s = %q, want the keys of %q", path, german, english)
 			}
 			if strings.Contains(german, "!") || strings.Contains(german, "bitte") || strings.Contains(german, "'") {
 				t.Errorf("%s = %q, want no call, no plea and no typewriter's apostrophe", path, german)

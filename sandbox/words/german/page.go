@@ -58,6 +58,7 @@ var page = words.Page{
 		{Keys: "I", Does: "was dieses Muster ist, nach jeder Definition"},
 		{Keys: "S, L", Does: "Abspieltempo; was immer wieder läuft"},
 		{Keys: "P", Does: "die Großansicht für den Beamer; dort gehen die Bildtasten schrittweise, wie ein Presenter, und Escape verlässt sie"},
+		{Keys: "D", Does: "mit einem anderen Muster vergleichen; dort legt O sie übereinander, X tauscht sie, D sagt, was verschieden ist, Escape verlässt es"},
 		{Keys: "M", Does: "die Ansicht spiegeln"},
 		{Keys: "Z, Umschalt Z, 0", Does: "näher auf den Kopf schauen, von weiter weg, alles zeigen"},
 		{Keys: "?", Does: "diese Liste"},

@@ -141,7 +141,7 @@ var tether = words.Tether{
 
 var compare = words.Compare{
 	Title: "Was verschieden ist",
-	Said:  "%s. Links: %s Rechts: %s",
+	Said:  "%s. A: %s B: %s",
 	Alike: "Es fand sich nichts, was sich in Name, Definitionen, Übergängen, Schließen, Timing oder Schnur unterscheidet.",
 	Name:  "Name", Hands: "Hände", Plane: "Ebene", Joins: "Übergänge", Closes: "Schließen", Tempo: "Tempo",
 	Props: "Die Props zueinander", HandsTurn: "Die Hände zueinander", Tangle: "Arme", Tether: "Schnur",
@@ -158,6 +158,30 @@ var compare = words.Compare{
 	Rigid:       "Ein starres Prop, das keine hat.",
 	Together:    "Zum selben Schlag gespielt, kommen beide gemeinsam an ihren Anfang zurück. Dauer: %s.",
 	NotTogether: "Zum selben Schlag gespielt, kommen sie nie gemeinsam an ihren Anfang zurück.",
+	Turns:       "Propdrehungen auf eine des Arms",
+	With:        "%s gleich herum",
+	Against:     "%s andersherum",
+	Carried:     "keine",
+	NoTurns:     "Nicht gezählt: Die Hand geht geradeaus oder bleibt, oder das Prop pendelt.",
+	Senses:      "CAP, weit gegen streng",
+	SensesText:  "Das Wort hat zwei Bedeutungen, und hier sind sie uneins. So urteilt jede über beide Muster.",
+	EachHand:    "Linke Hand. %s Rechte Hand. %s",
+
+	Open:     "Vergleichen …",
+	Choose:   "Vergleichen mit",
+	Intro:    "Wähle ein Muster, um es neben dem offenen zu sehen, beide an einer Abspielmarke. An deiner Arbeit ändert sich nichts.",
+	Sides:    [2]string{"A", "B"},
+	Lead:     "A ist %s. B ist %s.",
+	Pace:     "Beide laufen im Tempo von A, %s Schläge in der Minute.",
+	Begun:    "Vergleich. A ist %s. B ist %s. Beide folgen einer Abspielmarke.",
+	Over:     words.Named{Label: "Übereinanderlegen: A in vollen Linien, B gestrichelt", Short: "Deckung"},
+	Swap:     words.Named{Label: "Die Seiten tauschen", Short: "Tausch"},
+	Differs:  words.Named{Label: "Was bei den beiden verschieden ist", Short: "Unterschied"},
+	Take:     words.Named{Label: "%s auf der Werkbank öffnen", Short: "%s öffnen"},
+	Leave:    "Den Vergleich verlassen",
+	Playhead: "Abspielmarke für beide",
+	Reads:    "%s. A: %s. B: %s.",
+	NoZIP:    "Eine ZIP-Datei enthält viele Muster. Öffne sie zuerst und vergleiche dann mit einem davon.",
 }
 
 var practice = words.Practice{
