@@ -43,7 +43,7 @@ var lists = regexp.MustCompile(`\.(Others|Endings)(\[\d+\])?$`)
 // keys are the keys in a text that bear a letter or a number.
 func keys(text string) []string {
 	words := strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-	return slices.DeleteFunc(words, func(w string) bool { return len(w) > 1 })
+	return slices.DeleteFunc(words, func(w string) bool { return len(w) > 1 || strings.ToUpper(w) != w })
 }
 
 // pair walks two tables side by side, English first.
