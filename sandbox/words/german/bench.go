@@ -112,7 +112,7 @@ var dials = words.Dials{
 
 var view = words.View{
 	Title:    "Ansicht und Abspielen",
-	Trail:    "Spur",
+	Trail:    "Leuchtspur",
 	Trails:   [4]string{"eine Runde", "eine halbe Runde", "alle Runden", "keine"},
 	Step:     "Schritte gehen",
 	StepsBy:  [2]string{"von Schlag zu Schlag", "von Blatt zu Blatt"},
@@ -216,7 +216,7 @@ var strip = words.Strip{
 	Straight: "geht geradeaus weiter", TurnsBy: "biegt um %s° ab", TurnsBack: "kehrt um, um %s°", Stays: "bleibt, wo sie ist",
 	Outward: "%s m/s nach außen: Der Zug wächst auf einmal", Inward: "%s m/s nach innen: Der Zug lässt auf einmal nach", Sideways: "%s m/s; mehr als %s ist ein Knick",
 	LengthNow: "Stück %d: %s",
-	Inserted:  "Angefügt: %s", InsertShort: "Anfügen", InsertLabel: "Nach dem gewählten Stück anfügen: %s",
+	Inserted:  "Angefügt: %s", InsertShort: "Dazu", InsertLabel: "Nach dem gewählten Stück anfügen: %s",
 	ZoomNow:    "Der Streifen zeigt %s",
 	Several:    words.TitledText{Label: "Mehrere wählen", Detail: "Tippe dann das Stück an, bis zu dem du sie willst."},
 	AllPieces:  words.TitledText{Label: "Alle wählen", Detail: "Die %d Stücke dieser Hand, um sie zusammen zu kopieren, zu verschieben, zu wiederholen oder herauszunehmen."},

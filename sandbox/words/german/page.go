@@ -25,7 +25,7 @@ var page = words.Page{
 	PatternsIntro: "Deine eigenen und, darunter, Ausgangspunkte, leichtere zuerst. Das Öffnen lässt sich rückgängig machen.",
 	More:          "Mehr",
 	Open:          "Öffnen",
-	OpenFile:      "Datei öffnen …",
+	OpenFile:      "Datei öffnen …",
 	Save:          "Speichern",
 	Theme:         "Farben",
 	ThemeAuto:     "Wie das Gerät",
@@ -137,7 +137,7 @@ var capture = words.Capture{
 }
 
 var film = words.Film{
-	Open:   "Bild oder Film …",
+	Open:   "Bild oder Film …",
 	Head:   "Ein Bild oder einen Film machen",
 	Intro:  "Die Bilder sind aus den Schlägen gerechnet, also folgt auf das letzte Bild einer Schleife ihr erstes.",
 	Format: "Was entstehen soll",
@@ -158,12 +158,12 @@ var film = words.Film{
 		{Value: "1080x1920", Label: "Hochformat, 1080 mal 1920"},
 		{Value: "1920x1080", Label: "Breitformat, 1920 mal 1080"},
 		{Value: "480x480", Label: "Kleines Quadrat, 480 mal 480"},
-		{Value: "own", Label: "Eigene …"},
+		{Value: "own", Label: "Eigene …"},
 	},
 	FPS: "Bilder je Sekunde", Slow: "Wievielmal so langsam", At: "Gezeigter Schlag, ab 0",
-	Rounds: "Wie lang", RoundsWhole: "Bis alles ist, wie es war", RoundsOne: "Eine Runde", RoundsOwn: "So viele Runden …", RoundsMany: "Runden",
+	Rounds: "Wie lang", RoundsWhole: "Bis alles ist, wie es war", RoundsOne: "Eine Runde", RoundsOwn: "So viele Runden …", RoundsMany: "Runden",
 	Per: "Je ein Bild pro", Pers: [2]string{"Schlag", "Blatt"}, Moments: "Wie viele Momente",
-	Colours: "Farben", Ground: "Hinter dem Muster", GroundTheme: "Wie auf der Werkbank", GroundColour: "Eine Farbe …", GroundClear: "Nichts (durchsichtig)",
+	Colours: "Farben", Ground: "Hinter dem Muster", GroundTheme: "Wie auf der Werkbank", GroundColour: "Eine Farbe …", GroundClear: "Nichts (durchsichtig)",
 	Colour: "Farbe dahinter", Mirror: "Wie im Spiegel", Shown: "Was zu sehen ist", Names: "Wie jedes Stück heißt",
 	Title: "Titel", Beats: "Schlagzähler", Arms: "Arme und Schultern", Kinds: "Striche nach Art",
 	Preview: "Vorschau", Make: "Datei erstellen", Stop: "Stopp",

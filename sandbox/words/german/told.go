@@ -19,7 +19,7 @@ var told = words.Told{
 	Tangles:   "Die Arme wickeln sich umeinander",
 	BothHands: "Beide Hände",
 	Apart:     words.TitledText{Label: "Die Hände auseinanderrücken", Detail: "Jede Hand schwingt vor ihrer eigenen Schulter, so treffen sie sich in der Mitte nicht."},
-	Working:   "Wird noch ausgerechnet …",
+	Working:   "Wird noch ausgerechnet …",
 	Hands:     "Die beiden Hände",
 	Tangle:    "Verwickeln sich die Arme?",
 	Nearest:   "Am nächsten", Mind: "Gib acht",
@@ -167,7 +167,7 @@ var compare = words.Compare{
 	SensesText:  "Das Wort hat zwei Bedeutungen, und hier sind sie uneins. So urteilt jede über beide Muster.",
 	EachHand:    "Linke Hand. %s Rechte Hand. %s",
 
-	Open:     "Vergleichen …",
+	Open:     "Vergleichen …",
 	Choose:   "Vergleichen mit",
 	Intro:    "Wähle ein Muster, um es neben dem offenen zu sehen, beide an einer Abspielmarke. An deiner Arbeit ändert sich nichts.",
 	Sides:    [2]string{"A", "B"},
