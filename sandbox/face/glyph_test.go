@@ -2,12 +2,13 @@ package face
 
 import (
 	"image"
-	"reflect"
 	"strings"
 	"testing"
 
 	"whorlbench/presets"
 	"whorlbench/sandbox/words"
+	"whorlbench/sandbox/words/german"
+	"whorlbench/sandbox/words/texts"
 )
 
 func newSet(t testing.TB) *Set {
@@ -17,22 +18,6 @@ func newSet(t testing.TB) *Set {
 		t.Fatal(err)
 	}
 	return s
-}
-
-// texts hands every string in v, however deep, to found with its path.
-func texts(path string, v reflect.Value, found func(path, text string)) {
-	switch v.Kind() {
-	case reflect.String:
-		found(path, v.String())
-	case reflect.Struct:
-		for i := range v.NumField() {
-			texts(path+"."+v.Type().Field(i).Name, v.Field(i), found)
-		}
-	case reflect.Slice, reflect.Array:
-		for i := range v.Len() {
-			texts(path, v.Index(i), found)
-		}
-	}
 }
 
 // TestHas: every letter that the program itself writes on the canvas can be
@@ -49,10 +34,13 @@ func TestHas(t *testing.T) {
 		drawn[path] += text
 		n++
 	}
-	texts("Bench", reflect.ValueOf(words.English.Bench), collect)
-	texts("Figure", reflect.ValueOf(words.English.Figure), collect)
-	if n < 100 {
-		t.Errorf("only %d strings found, want the whole of both tables", n)
+	for _, w := range []*words.Table{&words.English, &german.German} {
+		for part, v := range map[string]any{"Bench": w.Bench, "Figure": w.Figure, "Whole": w.Whole, "Dials": w.Dials, "Stage": w.Stage, "Strip": w.Strip, "Tryout": w.Tryout} {
+			texts.Each(w.Lang+part, v, collect)
+		}
+	}
+	if n < 200 {
+		t.Errorf("only %d strings found, want what both languages have", n)
 	}
 	for _, e := range presets.Library() {
 		p, err := e.Pattern()

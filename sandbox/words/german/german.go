@@ -41,6 +41,7 @@ var German = words.Table{
 	Bench:    bench,
 	Dials:    dials,
 	View:     view,
+	Order:    order,
 	Strip:    strip,
 	Mend:     mend,
 	Follow:   follow,

@@ -1,0 +1,47 @@
+package german
+
+import "whorlbench/sandbox/words"
+
+var order = words.Order{
+	Open:  "Ablaufplan …",
+	Head:  "Ablaufplan",
+	Intro: "Stell die Muster einer Stunde zusammen und zeig sie dann nacheinander in der Großansicht. Tippe eins an, um dort anzufangen. Deine eigene Arbeit bleibt, wie sie ist.",
+	None:  "Noch steht nichts im Plan. Füge unten Muster hinzu, oder leg Dateien oder einen Ordner hier ab.",
+	Add:   "Am Ende hinzufügen", Pick: "Ein Muster aus diesem Browser", PickOpen: "Das offene Muster", PickOwn: "Deine eigenen",
+	AddOne: "Hinzufügen", AddFiles: "Dateien oder ein ZIP …", AddFolder: "Ein ganzer Ordner …",
+	List:  "Die Muster in ihrer Reihenfolge",
+	Start: "Anfangen", Save: "Als ZIP speichern", Clear: "Liste leeren",
+	UpShort: "Hoch", DownShort: "Runter", OpenShort: "Öffnen", RemoveShort: "Entfernen",
+	Wrong: "Diese ließen sich nicht übernehmen; alle anderen sind dabei",
+	Hands: "Während er läuft",
+	Keys: []words.KeyHelp{
+		{Keys: "Bild ab, Bild auf", Does: "das nächste Muster, das vorige: die zwei Tasten eines Presenters; mit dem Finger wischen"},
+		{Keys: "Leertaste, oder Tippen", Does: "abspielen oder anhalten"},
+		{Keys: "← →", Does: "einen Schlag zurück oder vor; beim Zeigen ein Stück"},
+		{Keys: "T", Does: "Schritte gehen von Schlag zu Schlag oder von Blatt zu Blatt"},
+		{Keys: "H", Does: "anhalten und auf ein Stück zeigen; dann zeigt ein Tippen auf eine Kurve auf jenes"},
+		{Keys: "− +", Does: "langsamer, schneller"},
+		{Keys: "B, oder Punkt", Does: "ein dunkler Bildschirm, bis zur nächsten Taste"},
+		{Keys: "Escape", Does: "das Zeigen verlassen; dann die Großansicht verlassen"},
+	},
+	FileName: "ablaufplan",
+	Said: words.OrderSaid{
+		Place:   "{n} von {of}: {title}",
+		Start:   "Mit {title} anfangen",
+		Up:      "{title} nach oben schieben",
+		Down:    "{title} nach unten schieben",
+		Open:    "{title} in der Werkbank öffnen",
+		Remove:  "{title} aus dem Ablaufplan entfernen",
+		Removed: "{title} ist aus dem Ablaufplan entfernt.",
+		Cleared: "Der Ablaufplan ist leer.",
+		Undo:    "Rückgängig",
+		Back:    "Der Ablaufplan ist, wie er war.",
+		Taken:   []string{"Ein Muster hinzugefügt.", "{n} Muster hinzugefügt."},
+		Left:    "Dateien, die keine Muster sind, ausgelassen: {n}.",
+		Nothing: "Darin ist keine Musterdatei.",
+		Unkept:  "Dieser Browser hat keinen Platz, um den Ablaufplan zu behalten. Er ist hier, bis du die Seite schließt; speichere ihn als ZIP, um ihn wiederzuhaben.",
+		TooMany: "Ein Ablaufplan fasst {allowed} Muster; {found} wären zu viele. Der Rest ist ausgelassen.",
+		Last:    "zuletzt gezeigt",
+		Unread:  "Dieses lässt sich nicht mehr lesen und ist ausgelassen.",
+	},
+}
