@@ -83,6 +83,7 @@ const shownTexts = `(() => {
   for (const e of document.querySelectorAll("*")) {
     for (const a of ["aria-label", "aria-valuetext", "title", "alt", "placeholder"]) if (e.hasAttribute(a)) out.add(e.getAttribute(a));
     for (const [k, t] of Object.entries(e.dataset)) if (/ /.test(t)) out.add(t);
+    if (e.type === "application/json") JSON.parse(e.textContent, (_, text) => { if (typeof text === "string") out.add(text); });
     if (["SCRIPT", "STYLE"].includes(e.tagName) || e.matches("option[lang]")) continue;
     for (const n of e.childNodes) if (n.nodeType === Node.TEXT_NODE) out.add(n.textContent.trim());
   }
@@ -146,6 +147,17 @@ func TestGermanJob(t *testing.T) {
 				v.allGerman(open.dialog)
 				v.closeAll()
 			}
+			// All that More leads to.
+			const leads = `document.querySelectorAll("#more .tiles button[aria-haspopup=dialog]")`
+			for i := range eval[int](v, leads+`.length`) {
+				v.click("show-more")
+				eval[bool](v, fmt.Sprintf(`(%s[%d].click(), true)`, leads, i))
+				v.wait(`document.querySelector("dialog[open]:not(#more)") !== null`)
+				v.shot(fmt.Sprintf("german-5-lead-%d", i))
+				v.allGerman(eval[string](v, `document.querySelector("dialog[open]:not(#more)").id`))
+				v.closeAll()
+			}
+
 			v.press("button", w.Dials.Tempo.Label, " ")
 			v.wait(`document.getElementById("ask").open`)
 			v.shot("german-5-tempo")
