@@ -33,7 +33,7 @@ var Glossary = words.Glossary{
 			Shows: "half-moon", Related: []string{"poi", "staff", "head"},
 		},
 		{
-			Key: "head", Word: "Kopf", Others: []string{"Propkopf"},
+			Key: "head", Word: "Kopf", Others: []string{"Köpfe", "Propkopf"},
 			Says: []string{
 				"Das ferne Ende des Props, der Teil, der das Bild zeichnet.",
 			},

@@ -201,3 +201,36 @@ func TestNumbersInGerman(t *testing.T) {
 		t.Errorf("for another program it is %q, want %q", got, want)
 	}
 }
+
+// TestGlossaryInGerman: every word and other name is found in a text as itself, with
+// German endings too, and in no other word.
+func TestGlossaryInGerman(t *testing.T) {
+	g := &german.Glossary
+	names := map[string]string{}
+	for _, term := range g.Terms {
+		for _, name := range append([]string{term.Word}, term.Others...) {
+			if other, twice := names[name]; twice {
+				t.Errorf("%q stands for %s and for %s", name, other, term.Key)
+			}
+			names[name] = term.Key
+			if got := g.Find("Das ist " + name + "."); len(got) != 1 || got[0].Key != term.Key {
+				t.Errorf("in a text %q is found as %v, want %s", name, got, term.Key)
+			}
+		}
+	}
+	for text, want := range map[string][]string{
+		"Zwei Blumen und drei Blätter":             {"flower", "petal"},
+		"Die Köpfe des Props an der Schnur":        {"head", "prop", "tether"},
+		"Im weiten Sinn ist es ein CAP aus Runden": {"broad-sense", "cap", "round"},
+		"eine vierblättrige Antispin-Blume":        {"antispin", "flower"},
+		"Armbanduhr, Stabilität, Glatteis":         nil,
+	} {
+		var got []string
+		for _, m := range g.Find(text) {
+			got = append(got, m.Key)
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("in %q are found %v, want %v", text, got, want)
+		}
+	}
+}
