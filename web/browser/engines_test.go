@@ -173,6 +173,18 @@ func tryEngine(t *testing.T, start func(*testing.T, string, *hearing) (driver, e
 	if got := ask[string](c, `whorlbenchProgram.file().text`); got != mine {
 		t.Errorf("without the server the pattern is\n%s\nwant\n%s", got, mine)
 	}
+
+	// In another language the work is there too.
+	c.do(execute, map[string]any{"args": []any{}, "script": `const s = document.getElementById("language"); s.value = "de"; setTimeout(() => s.dispatchEvent(new Event("change")))`})
+	if !within(func() bool {
+		out, err := c.driver.command(execute, map[string]any{"args": []any{}, "script": `return document.documentElement.lang === "de" && document.documentElement.dataset.state === "ready"`})
+		return err == nil && string(out) == "true"
+	}) {
+		t.Fatalf("the page did not turn German; the browser wrote: %s", c.heard)
+	}
+	if got := ask[string](c, `whorlbenchProgram.file().text`); got != mine {
+		t.Errorf("in German the pattern is\n%s\nwant\n%s", got, mine)
+	}
 }
 
 // do gives a command that must succeed.
