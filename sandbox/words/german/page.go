@@ -60,6 +60,7 @@ var page = words.Page{
 		{Keys: "D", Does: "mit einem anderen Muster vergleichen; dort legt O sie übereinander, X tauscht sie, D sagt, was verschieden ist, Escape verlässt es"},
 		{Keys: "P", Does: "die Großansicht für den Beamer; dort gehen die Bildtasten schrittweise, wie ein Presenter, oder zum nächsten Muster eines Ablaufplans, und Escape verlässt sie"},
 		{Keys: "H, − +, T, B", Does: "in der Großansicht: anhalten und auf ein Stück zeigen; langsamer, schneller; Schritte nach Schlag oder Blatt; ein dunkler Bildschirm"},
+		{Keys: "K", Does: "zum Klick üben; dort hält die Leertaste an und macht weiter, die Pfeile ändern das Tempo um 2, die Bildtasten um 5, und Escape beendet es"},
 		{Keys: "M", Does: "die Ansicht spiegeln"},
 		{Keys: "Z, Umschalt Z, 0", Does: "näher auf den Kopf schauen, von weiter weg, alles zeigen"},
 		{Keys: "?", Does: "diese Liste"},

@@ -199,4 +199,5 @@ var practice = words.Practice{
 		Beat: "Schlag", Round: "erster Schlag einer Runde", LeftJoin: "Übergang der linken Hand", RightJoin: "Übergang der rechten Hand",
 		CountIn: "Einzählen", Faster: "ab hier schneller",
 	},
+	Screen: practiceScreen,
 }
