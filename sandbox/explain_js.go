@@ -28,7 +28,7 @@ func (a *app) shown(args []js.Value) any {
 
 // judged(key) returns what each reading of a word says of the open pattern.
 func (a *app) judged(args []js.Value) any {
-	head := fmt.Sprintf(words.English.Explain.Judged, a.bench.Session.Pattern().Title)
+	head := fmt.Sprintf(words.Said.Explain.Judged, a.bench.Session.Pattern().Title)
 	return asJSON(map[string]any{"head": head, "parts": a.bench.Judged(args[0].String())})
 }
 

@@ -22,13 +22,8 @@ type Term struct {
 	Related []string `json:"related"`          // keys
 }
 
-// Glossaries are the glossary of each language, by its tag; the page fetches its
-// own when it is asked for.
-func Glossaries() map[string]*Glossary {
-	return map[string]*Glossary{English.Lang: &EnglishGlossary}
-}
-
-// EnglishGlossary belongs to English, but stands by itself.
+// EnglishGlossary belongs to English, but stands by itself: the page fetches its
+// language's when it is asked for.
 var EnglishGlossary = Glossary{
 	Others: "Also called %s.", Shows: "See it move: %s", Comma: ", ",
 	Endings: []string{"s", "es", "’s"},

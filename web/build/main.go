@@ -32,7 +32,7 @@ func run(args []string, out, errs io.Writer) int {
 	flags.SetOutput(errs)
 	o := bundle.Options{
 		Package: "./sandbox", Film: "./sandbox/film/worker", Pages: "web", Words: words.English, More: []words.Table{german.German},
-		Glossaries: words.Glossaries(),
+		Glossaries: map[string]*words.Glossary{words.English.Lang: &words.EnglishGlossary, german.German.Lang: &german.Glossary},
 		Files:      map[string]string{card.StyleName: card.Style},
 	}
 	flags.StringVar(&o.Out, "o", "web/dist", "the folder to make")

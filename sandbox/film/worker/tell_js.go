@@ -12,7 +12,7 @@ import (
 // steps posts a pattern told as plain steps: {told, text}, as JSON. The wish is
 // {mirror}.
 func steps(toml, wish []byte) {
-	w := &words.English
+	w := words.Said
 	fail := func(err error) { post(map[string]any{"failed": err.Error()}) }
 	var how struct{ Mirror bool }
 	if err := json.Unmarshal(wish, &how); err != nil {

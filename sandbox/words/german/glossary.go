@@ -5,7 +5,7 @@ import "whorlbench/sandbox/words"
 // Glossary explains the words in German. Endings are what German puts after a
 // name in a sentence.
 var Glossary = words.Glossary{
-	Title: "Fachwörter", Others: "Auch %s genannt.", Shows: "In Bewegung sehen: %s", Related: "Siehe auch %s.", Comma: ", ",
+	Others: "Auch %s genannt.", Shows: "In Bewegung sehen: %s", Comma: ", ",
 	Endings: []string{"s", "es", "n", "en", "e", "er"},
 	Terms: []words.Term{
 		{

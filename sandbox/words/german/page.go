@@ -56,6 +56,7 @@ var page = words.Page{
 		{Keys: "N", Does: "was auf das gewählte Stück folgen kann"},
 		{Keys: "Escape, W, Eingabe", Does: "einen Versuch lassen, den nächsten Weg sehen, ihn nehmen"},
 		{Keys: "I", Does: "was dieses Muster ist, nach jeder Definition"},
+		{Keys: "G", Does: "Fachwörter"},
 		{Keys: "S, L", Does: "Abspieltempo; was immer wieder läuft"},
 		{Keys: "D", Does: "mit einem anderen Muster vergleichen; dort legt O sie übereinander, X tauscht sie, D sagt, was verschieden ist, Escape verlässt es"},
 		{Keys: "P", Does: "die Großansicht für den Beamer; dort gehen die Bildtasten schrittweise, wie ein Presenter, oder zum nächsten Muster eines Ablaufplans, und Escape verlässt sie"},
