@@ -17,7 +17,7 @@ var spoken = map[string]any{"codec": "opus", "sampleRate": capture.ClickRate, "n
 
 // canClick tells what keeps this browser from packing a click track.
 func canClick() error {
-	lacking := errors.New(words.English.Film.NoClicks)
+	lacking := errors.New(words.Said.Film.NoClicks)
 	e := js.Global().Get("AudioEncoder")
 	if e.IsUndefined() {
 		return lacking
@@ -76,7 +76,7 @@ func packClicks(job film.Job) (*film.Sound, error) {
 	}
 	e.Call("close")
 	if fault == nil && !sound.Complete() {
-		fault = errors.New(words.English.Film.NoClicks)
+		fault = errors.New(words.Said.Film.NoClicks)
 	}
 	return sound, fault
 }

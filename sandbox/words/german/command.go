@@ -152,6 +152,7 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
   --format FORMAT      png, svg        ein Schlag
                        sheet           ein Bild je Schlag oder Blatt, nummeriert (PNG)
                        strobe          mehrere Momente in einem Bild (PNG)
+                       sheet-svg, strobe-svg   diese beiden als Zeichnungen
                        gif             eine Schleife (die Voreinstellung)
                        apng            eine Schleife, genau, und auf Wunsch durchsichtig
                        frames          die Bilder einer Schleife als PNG-Dateien in einem ZIP
@@ -169,8 +170,11 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
   --background FARBE   theme, clear oder eine Farbe wie #ffffff (sonst theme)
   --mirror             wie im Spiegel, für Lernende vor dem Bild
   --trail LÄNGE        round, half, all oder none (sonst round)
-  --show LISTE         mehr davon: grid, pieces (je eine Farbe), title, names, beats
+  --show LISTE         mehr davon: grid, pieces (je eine Farbe), title, names, beats,
+                       slack (Punkte, wo eine Schnur schlaff würde), taken (der Weg, den
+                       eine Hand wirklich nähme)
   --hide LISTE         weniger davon: path (der Hand), arms, letters, kinds (der Striche)
+  --clicks             webm und mp4: ein Klick auf jedem Schlag, andere an Übergängen und Runden
   --same-frame         rahmt alle Dateien gleich, damit sie nebeneinanderstehen können
 `,
 	NoFile:      "whorlbench render: keine Datei genannt; versuch: whorlbench render half-moon.toml (- liest die Standardeingabe)",
@@ -180,6 +184,7 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
 	Choice:      "whorlbench render: --%s: %q gefunden, erlaubt ist %s",
 	Background:  "whorlbench render: --background: %q gefunden, erlaubt ist theme, clear oder eine Farbe wie #ffffff",
 	Opaque:      "whorlbench render: --background: clear gibt es nicht in %s",
+	Silent:      "whorlbench render: --clicks: eine Klickspur gibt es in webm und mp4, nicht in %s",
 	OneOut:      "whorlbench render: die Standardausgabe nimmt eine Datei, %d gefunden; versuch: -o ORDNER/",
 	NoPipe:      "whorlbench render: %s braucht eine Datei zum Schreiben, nicht die Standardausgabe",
 	Fault:       "whorlbench render: %v",
