@@ -62,7 +62,7 @@ let looking = false, again = false; // a preview is being painted; another is wa
 
 function start() {
   if (worker) return;
-  worker = new Worker(`film-worker.js?${new URLSearchParams({ words: document.body.dataset.words })}`);
+  worker = new Worker(document.body.dataset.worker);
   worker.onmessage = (e) => hear(e.data);
   worker.onerror = (e) => hear({ failed: e.message || "film-worker.js" });
 }

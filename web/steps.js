@@ -10,7 +10,7 @@ let told = null; // { title, text }
 
 function start() {
   if (worker) return;
-  worker = new Worker("film-worker.js");
+  worker = new Worker(document.body.dataset.worker);
   worker.onmessage = (e) => hear(e.data);
   worker.onerror = (e) => hear({ failed: e.message || "film-worker.js" });
 }
