@@ -153,6 +153,7 @@ func TestGermanJob(t *testing.T) {
 				v.click("show-more")
 				eval[bool](v, fmt.Sprintf(`(%s[%d].click(), true)`, leads, i))
 				v.wait(`document.querySelector("dialog[open]:not(#more)") !== null`)
+				v.wait(`!document.querySelector("dialog[open]:not(#more)").textContent.includes(` + quote(w.Film.Said.Loading) + `)`)
 				v.shot(fmt.Sprintf("german-5-lead-%d", i))
 				v.allGerman(eval[string](v, `document.querySelector("dialog[open]:not(#more)").id`))
 				v.closeAll()

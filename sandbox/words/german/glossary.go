@@ -48,7 +48,7 @@ var Glossary = words.Glossary{
 			Shows: "slack-water", Related: []string{"poi", "slack", "handle"},
 		},
 		{
-			Key: "handle", Word: "Griff", Others: []string{"Knauf"},
+			Key: "handle", Word: "Griff", Others: []string{"Knauf", "Handgriff"},
 			Says: []string{
 				"Das nahe Ende des Props, der Teil, den du hältst; hier ist das dort, wo die Hand ist.",
 			},
@@ -339,7 +339,7 @@ var Glossary = words.Glossary{
 			Shows: "pier-end", Related: []string{"together-time", "split-time", "quarter-time", "direction"},
 		},
 		{
-			Key: "together-time", Word: "Together-Time", Others: []string{"zusammen"},
+			Key: "together-time", Word: "Together-Time", Others: []string{"Together"},
 			Says: []string{
 				"Beide Props zeigen im selben Moment in dieselbe Richtung, oder spiegeln einander, wenn sie gegeneinander drehen.",
 			},
@@ -404,7 +404,7 @@ var Glossary = words.Glossary{
 		},
 		{
 			Key: "round", Word: "Runde",
-			Others: []string{"Durchgang"},
+			Others: []string{"Runde der Hand"},
 			Says: []string{
 				"Ein Gang durch alle Stücke einer Hand; danach beginnt sie von vorn.",
 				"Ein Stern braucht mehrere Runden, bis auch das Prop zurück ist.",

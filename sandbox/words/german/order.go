@@ -8,7 +8,7 @@ var order = words.Order{
 	Intro: "Stell die Muster einer Stunde zusammen und zeig sie dann nacheinander in der Großansicht. Tippe eins an, um dort anzufangen. Deine eigene Arbeit bleibt, wie sie ist.",
 	None:  "Noch steht nichts im Plan. Füge unten Muster hinzu, oder leg Dateien oder einen Ordner hier ab.",
 	Add:   "Am Ende hinzufügen", Pick: "Ein Muster aus diesem Browser", PickOpen: "Das offene Muster", PickOwn: "Deine eigenen",
-	AddOne: "Hinzufügen", AddFiles: "Dateien oder ein ZIP …", AddFolder: "Ein ganzer Ordner …",
+	AddOne: "Dazu", AddFiles: "Dateien oder ein ZIP …", AddFolder: "Ein ganzer Ordner …",
 	List:  "Die Muster in ihrer Reihenfolge",
 	Start: "Anfangen", Save: "Als ZIP speichern", Clear: "Liste leeren",
 	UpShort: "Hoch", DownShort: "Runter", OpenShort: "Öffnen", RemoveShort: "Entfernen",
