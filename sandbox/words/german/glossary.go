@@ -339,7 +339,7 @@ var Glossary = words.Glossary{
 			Shows: "pier-end", Related: []string{"together-time", "split-time", "quarter-time", "direction"},
 		},
 		{
-			Key: "together-time", Word: "Together-Time", Others: []string{"Together"},
+			Key: "together-time", Word: "Together-Time",
 			Says: []string{
 				"Beide Props zeigen im selben Moment in dieselbe Richtung, oder spiegeln einander, wenn sie gegeneinander drehen.",
 			},
