@@ -27,12 +27,12 @@ async function show() {
   part("card").showModal();
   const file = window.whorlbenchProgram.file();
   if (file.error) { fail(file.error); return; }
-  const mine = (worker = new Worker("film-worker.js"));
+  const mine = (worker = new Worker(document.body.dataset.worker));
   const address = await publicAddress();
   mine.onerror = (e) => fail(e.message || "film-worker.js");
   mine.onmessage = ({ data: m }) => {
     if (mine !== worker) return;
-    if (m.ready) mine.postMessage({ what: "card", toml: file.text, wish: JSON.stringify({ page: location.href, public: address, mirror: false }) });
+    if (m.ready) mine.postMessage({ what: "card", toml: file.text, wish: JSON.stringify({ page: new URL("./", location.href).href, public: address, mirror: false }) });
     else if (m.failed) fail(m.failed);
     else if (m.card) take(m);
   };

@@ -47,7 +47,7 @@ func (req *request) unfit(flags *flag.FlagSet) (wrong []string) {
 func cardMaker(req request) maker {
 	return maker{
 		ready: func(p engine.Pattern) (*capture.Take, error) {
-			l, err := capture.NewLesson(p, req.Per, req.Mirror, &words.English)
+			l, err := capture.NewLesson(p, req.Per, req.Mirror, words.Said)
 			if err != nil {
 				return nil, err
 			}
@@ -58,7 +58,7 @@ func cardMaker(req request) maker {
 			if err := context.Cause(ctx); err != nil {
 				return err
 			}
-			c, err := card.New(t.Pattern(), card.Options{Per: req.Per, Mirror: req.Mirror, Public: req.public}, &words.English)
+			c, err := card.New(t.Pattern(), card.Options{Per: req.Per, Mirror: req.Mirror, Public: req.public}, words.Said)
 			if err != nil {
 				return err
 			}

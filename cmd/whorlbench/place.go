@@ -53,7 +53,7 @@ func makerOf(req request) (maker, error) {
 
 // take makes a pattern ready to be captured as it is asked for.
 func (req *request) take(p engine.Pattern) (*capture.Take, error) {
-	return capture.New(p, req.Options, &words.English)
+	return capture.New(p, req.Options, words.Said)
 }
 
 // outPlace returns where files go: the one place that is named for a single

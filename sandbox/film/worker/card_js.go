@@ -24,7 +24,7 @@ func makeCard(toml, wish []byte) {
 }
 
 func cardOf(toml, wish []byte) (html, name string, err error) {
-	w := &words.English
+	w := words.Said
 	p, err := presets.Decode(w.Film.Pattern, toml)
 	if err != nil {
 		return "", "", err

@@ -157,13 +157,14 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
                        apng            eine Schleife, genau, und auf Wunsch durchsichtig
                        frames          die Bilder einer Schleife als PNG-Dateien in einem ZIP
                        webm, mp4       ein Film, mit ffmpeg, wenn es da ist
+                       card            eine Lehrkarte zum Drucken, meist zwei Seiten (HTML)
   --size BxH           Pixel; bei einem Bogen die jedes Bildes (sonst 360x360)
   --fps N              Bilder je Sekunde, 1 bis 120; bei einem GIF höchstens 50 (sonst 25)
   --rounds N           Runden der längsten Hand; whole: bis alles ist, wie es war
                        (sonst whole, oder eine Runde, wenn das nie geschieht)
   --slow N             so viele Male so langsam (sonst 1)
   --at SCHLAG          der Schlag, den png und svg zeigen (sonst 0)
-  --per WAS            Bogen: beat (Schlag) oder petal (Blatt) (sonst beat)
+  --per WAS            Bogen und Karte: beat (Schlag) oder petal (Blatt) (sonst beat)
   --moments N          strobe: wie viele (sonst 8)
 
   --theme FARBEN       day oder night (sonst day, auf dunklem Grund night)
@@ -176,6 +177,8 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
   --hide LISTE         weniger davon: path (der Hand), arms, letters, kinds (der Striche)
   --clicks             webm und mp4: ein Klick auf jedem Schlag, andere an Übergängen und Runden
   --same-frame         rahmt alle Dateien gleich, damit sie nebeneinanderstehen können
+  --public-url URL     Karte: die Adresse, unter der andere die Werkbank erreichen, für ihren Link
+                       und Code; ohne sie steht auf der Karte die Datei des Musters
 `,
 	NoFile:      "whorlbench render: keine Datei genannt; versuch: whorlbench render half-moon.toml (- liest die Standardeingabe)",
 	Format:      "whorlbench render: --format: %q gefunden, erlaubt ist %s",
@@ -184,6 +187,9 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
 	Choice:      "whorlbench render: --%s: %q gefunden, erlaubt ist %s",
 	Background:  "whorlbench render: --background: %q gefunden, erlaubt ist theme, clear oder eine Farbe wie #ffffff",
 	Opaque:      "whorlbench render: --background: clear gibt es nicht in %s",
+	NotOfCard:   "whorlbench render: --%s: gefunden mit --format card; eine Karte ist so groß wie ihr Papier und nimmt %s, -o und --force",
+	CardOnly:    "whorlbench render: --%s: gefunden ohne --format card, wozu es gehört",
+	BadPublic:   "whorlbench render: --public-url: %v",
 	Silent:      "whorlbench render: --clicks: eine Klickspur gibt es in webm und mp4, nicht in %s",
 	OneOut:      "whorlbench render: die Standardausgabe nimmt eine Datei, %d gefunden; versuch: -o ORDNER/",
 	NoPipe:      "whorlbench render: %s braucht eine Datei zum Schreiben, nicht die Standardausgabe",

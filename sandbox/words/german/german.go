@@ -42,6 +42,7 @@ var German = words.Table{
 	Dials:    dials,
 	View:     view,
 	Order:    order,
+	Card:     card,
 	Explain:  explain,
 	Strip:    strip,
 	Mend:     mend,

@@ -16,8 +16,9 @@ import (
 var alike = []string{
 	"%s m", "%s cm", "%s s", "%s cm %s %s",
 	"C, J", "B, F, R", "Alt ← →", "S, L", "+, R, L", "P", "M", "N", "I", "G", "K", "Tab", "L", "R", "C", "S",
-	"whorlbench serve: %v", "whorlbench serve: --public-url: %v", "whorlbench link: --public-url: %v", "whorlbench render: %v",
+	"whorlbench serve: %v", "whorlbench serve: --public-url: %v", "whorlbench link: --public-url: %v", "whorlbench render: %v", "whorlbench render: --public-url: %v",
 	"%s. A: %s B: %s", "%s. A: %s. B: %s.", "A", "B", "D", "O", "X", "T", "H", "H, − +, T, B", "Escape",
+	"Props: %s, %s",
 	"Whorlbench", "CAP", "Diamond", "Hybrid", "Arm, Prop", "Arm", "Prop", "Props", "Tempo", "Radius", "Name", "Hand", "Link", "Diamonds",
 }
 
