@@ -15,7 +15,7 @@ var card = words.Card{
 	TooMany:  "Platz ist für %d Bilder, also nicht für eins je Schlag.",
 	First:    "Das sind die ersten %d von %d.",
 	Stance:   "%s: Hand %s, Prop nach %s", StanceStay: "%s: Prop nach %s", Middle: "in der Mitte",
-	Made: "Geschnitten und gefügt", Piece: "Stück", Name: "Ist ein Teil von", Length: "Schläge", Join: "Geht über", At: "Marke",
+	Made: "Geschnitten und gefügt", Piece: "Stück", Name: "Ist ein Teil von", Length: "Schläge", Join: "Übergang", At: "Marke",
 	Rest:    "%d weitere Stücke folgen. Die Datei hat sie alle.",
 	Props:   "Props: %s, %s",
 	Counted: "In diesen Sätzen zählen die Schläge ab 0, wo eine Runde beginnt.",
