@@ -145,7 +145,7 @@ var film = words.Film{
 	Intro:  "Die Bilder sind aus den Schlägen gerechnet, also folgt auf das letzte Bild einer Schleife ihr erstes.",
 	Format: "Was entstehen soll",
 	Formats: []words.FilmChoice{
-		{Value: "gif", Label: "GIF: eine Schleife, die überall läuft"},
+		{Value: "gif", Label: "GIF: eine Schleife für überall"},
 		{Value: "apng", Label: "APNG: eine Schleife, genau, durchsichtig"},
 		{Value: "mp4", Label: "MP4: ein Film für Handys"},
 		{Value: "webm", Label: "WebM: ein Film für Webseiten"},
