@@ -18,7 +18,7 @@ function clear() {
   document.documentElement.classList.remove("has-card");
 }
 
-async function show() {
+function show() {
   part("more").close();
   clear();
   const { making, failed } = part("card-said").dataset;
@@ -28,12 +28,16 @@ async function show() {
   const file = window.whorlbenchProgram.file();
   if (file.error) { fail(file.error); return; }
   const mine = (worker = new Worker(document.body.dataset.worker));
-  const address = await publicAddress();
+  const address = publicAddress(); // the worker may be ready first
   mine.onerror = (e) => fail(e.message || "film-worker.js");
-  mine.onmessage = ({ data: m }) => {
+  mine.onmessage = async ({ data: m }) => {
+    if (m.ready) {
+      const wish = { page: new URL("./", location.href).href, public: await address, mirror: false };
+      mine.postMessage({ what: "card", toml: file.text, wish: JSON.stringify(wish) });
+      return;
+    }
     if (mine !== worker) return;
-    if (m.ready) mine.postMessage({ what: "card", toml: file.text, wish: JSON.stringify({ page: new URL("./", location.href).href, public: address, mirror: false }) });
-    else if (m.failed) fail(m.failed);
+    if (m.failed) fail(m.failed);
     else if (m.card) take(m);
   };
 }

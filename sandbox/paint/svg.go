@@ -200,7 +200,7 @@ func (s *svg) fading(m display.Mark, pts []display.Pt, alpha []float32, pen stri
 
 // letters writes a text's outlines.
 func (s *svg) letters(m display.Mark) {
-	s.text(`<path aria-label="`).escaped(m.Text).text(`" d="`)
+	s.text(`<path data-text="`).escaped(m.Text).text(`" d="`)
 	pen := m.At
 	for _, r := range m.Text {
 		open := false

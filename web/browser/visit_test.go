@@ -17,6 +17,7 @@ import (
 	"github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
 
@@ -96,7 +97,9 @@ func newBrowser(t *testing.T, s screen) *visit {
 
 	must(t, chromedp.Do(ctx))
 	must(t, chromedp.Listen(ctx, v.hear))
-	_, err := chromedp.Call(ctx, network.Enable, network.EnableParams{})
+	_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: listening})
+	must(t, err)
+	_, err = chromedp.Call(ctx, network.Enable, network.EnableParams{})
 	must(t, err)
 	// Each visit is to the server as it is now; offline_test.go tries the rest.
 	v.bypassKept(true)
