@@ -46,6 +46,6 @@ func TestMendAKink(t *testing.T) {
 func (v *visit) pickAction(label string) {
 	v.t.Helper()
 	v.drawing(func() {
-		eval[bool](v, fmt.Sprintf(`([...document.querySelectorAll("#sheet-actions button")].find((b) => b.querySelector("b").textContent === %q).click(), true)`, label))
+		eval[bool](v, fmt.Sprintf(`([...document.querySelectorAll("#sheet-actions button")].find((b) => b.querySelector("b")?.textContent === %q).click(), true)`, label))
 	})
 }

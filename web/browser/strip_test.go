@@ -177,7 +177,7 @@ func (v *visit) take(label string) {
 	v.t.Helper()
 	v.wait(`document.getElementById("choose").open`)
 	v.drawing(func() {
-		eval[bool](v, fmt.Sprintf(`([...document.querySelectorAll("#choose-list button")].find((b) => b.querySelector("b").textContent === %q).click(), true)`, label))
+		eval[bool](v, fmt.Sprintf(`([...document.querySelectorAll("#choose-list button")].find((b) => b.querySelector("b")?.textContent === %q).click(), true)`, label))
 	})
 }
 
