@@ -1046,11 +1046,11 @@ async function load() {
   let instance;
   const go = new Go();
   try {
-    const { wasm, wasmSize, words } = document.body.dataset;
-    const table = words ? fetchText(words) : "";
+    const { wasm, wasmSize, table } = document.body.dataset;
+    const words = table ? fetchText(table) : "";
     const answer = await fetchCounting(wasm, Number(wasmSize));
     ({ instance } = await WebAssembly.instantiateStreaming(answer, go.importObject));
-    window.whorlbenchPage.words = await table;
+    window.whorlbenchPage.words = await words;
   } catch (err) {
     return trouble("load", err.message);
   }

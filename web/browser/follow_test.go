@@ -21,7 +21,6 @@ func TestMakeACap(t *testing.T) {
 			v.pause()
 			v.pick("beam-from-the-mole")
 			v.still()
-			eval[bool](v, `(window.heard = [], new MutationObserver(() => heard.push(document.getElementById("live").textContent)).observe(document.getElementById("live"), { childList: true, subtree: true }), true)`)
 			half := eval[float64](v, `Number(document.querySelector("#bench [data-id=playhead]").max) / 2`)
 			v.drawing(func() {
 				eval[bool](v, `(whorlbenchProgram.act("playhead", "set", `+strconv.FormatFloat(half, 'g', -1, 64)+`), true)`)
@@ -50,7 +49,7 @@ func TestMakeACap(t *testing.T) {
 			}
 			v.take(back)
 			v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 2`)
-			v.wait(`heard.join(" ").includes("C-cap of extension and four-petal antispin flower, strict sense") && heard.join(" ").includes("C-cap. Yes: the hand goes to and fro on one arc of one circle.")`)
+			v.wait(`heard.includes("C-cap of extension and four-petal antispin flower, strict sense") && heard.includes("C-cap. Yes: the hand goes to and fro on one arc of one circle.")`)
 			v.shot("follow-2-added")
 			v.act("told")
 			v.wait(`document.getElementById("sheet").open && document.getElementById("sheet-lead").textContent.startsWith("C-cap of extension")`)
