@@ -242,8 +242,7 @@ document.addEventListener("DOMContentLoaded", () => {
 func (v *visit) says(text string) {
 	v.t.Helper()
 	v.wait(fmt.Sprintf(`window.heard.includes(%q)`, text))
-	eval[bool](v, `(window.heard = "", true)`)
-	v.frames(1)
+	v.drawing(func() { eval[bool](v, `(window.heard = "", true)`) })
 }
 
 // The engine loads the page anew when the graphics are lost; the work comes
