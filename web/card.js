@@ -1,6 +1,8 @@
 // The lesson card: a worker makes it, the sheet shows it, and the browser prints
 // it or gives it out as a file.
 
+import { give } from "./page.js";
+
 const part = (id) => document.getElementById(id);
 let worker = null, made = null; // made: the document and its name
 
@@ -60,7 +62,7 @@ function take(m) {
 
 part("card-print").hidden = typeof window.print !== "function";
 part("card-print").addEventListener("click", () => window.print());
-part("card-save").addEventListener("click", () => window.whorlbenchPage.give(made.name, made, made.type));
+part("card-save").addEventListener("click", () => give(made.name, made, made.type));
 part("card-share").addEventListener("click", () => navigator.share({ files: [made] }).catch(() => {})); // put away again
 part("show-card").addEventListener("click", show);
 part("card").addEventListener("close", clear);

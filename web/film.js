@@ -1,6 +1,8 @@
 // The capture sheet: what is to be made, a preview, and the making, which goes
 // on in a worker while the bench is used.
 
+import { announce, give } from "./page.js";
+
 const part = (id) => document.getElementById(id);
 const words = JSON.parse(part("film-words").textContent);
 const controls = [...document.querySelectorAll("[data-film]")];
@@ -141,7 +143,7 @@ function progress({ done, of }) {
 function made({ made: name, type }) {
   const file = new Blob(making.parts, { type });
   settle(fill(words.made, { name, size: size(file.size) }));
-  window.whorlbenchPage.give(name, file, type);
+  give(name, file, type);
 }
 function size(bytes) {
   const megabytes = new Intl.NumberFormat(document.documentElement.lang, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
@@ -153,7 +155,7 @@ function settle(said) {
   making = null;
   show();
   part("film-said").textContent = said;
-  if (!part("film").open) window.whorlbenchPage.announce(said);
+  if (!part("film").open) announce(said);
   else if (here) part("film-make").focus();
   if (part("film").open) look();
 }

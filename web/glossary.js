@@ -2,11 +2,9 @@
 // links, and a dialog explains each with a pattern that shows it.
 
 import { finder } from "./mention.js";
+import { button, element, motion, moves, pick, program, setMoving } from "./page.js";
 
 const part = (id) => document.getElementById(id);
-const page = window.whorlbenchPage;
-const program = () => window.whorlbenchProgram;
-const { element, button, motion } = page;
 const put = (text, value) => text.replace("%s", () => value);
 
 // ---- the words, fetched once when a dialog first opens ----
@@ -233,7 +231,7 @@ function shows(id) {
   picture.setAttribute("viewBox", framed(p.hands));
   part("glossary-picture").replaceChildren(picture);
   part("glossary-caption").textContent = put(words.shows, p.title);
-  part("glossary-open").onclick = () => page.pick(id);
+  part("glossary-open").onclick = () => pick(id);
   playing();
 }
 // framed lets what moves fill its picture, a small one not quite.
@@ -248,9 +246,9 @@ function framed(hands) {
 }
 function playing() {
   const b = part("glossary-play");
-  b.textContent = page.moves(picture) ? b.dataset.pause : b.dataset.play;
+  b.textContent = moves(picture) ? b.dataset.pause : b.dataset.play;
 }
-part("glossary-play").addEventListener("click", () => { page.setMoving(picture, !page.moves(picture)); playing(); });
+part("glossary-play").addEventListener("click", () => { setMoving(picture, !moves(picture)); playing(); });
 
 // ---- what it says of the pattern on the bench ----
 

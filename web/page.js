@@ -668,6 +668,7 @@ function pose({ p, hand, head, tether }, share) {
   head.setAttribute("cx", x); head.setAttribute("cy", y);
   tether.setAttribute("d", `M${hx} ${hy}L${x} ${y}`);
 }
+const moves = (out) => moving.has(out);
 function setMoving(out, on) {
   if (!on) { moving.delete(out); return; }
   motions.get(out).last = NaN;
@@ -901,6 +902,10 @@ function textSize() {
 }
 
 let edges = null; // of a stage that something else surrounds
+function stageIn(within) { // null brings the bench back
+  edges = within;
+  program()?.resize();
+}
 function frame() {
   const s = getComputedStyle(probe);
   return JSON.stringify({
@@ -921,9 +926,6 @@ function announce(text) {
   if (said.length === 1) setTimeout(() => $("live").replaceChildren(...said.splice(0).map((t) => element("p", t))));
 }
 window.whorlbenchPage = {
-  give, // for film.js
-  stageIn(within) { edges = within; program()?.resize(); }, // for practise.js: null brings the bench back
-  element, button, motion, pick, setMoving, moves: (out) => moving.has(out), // for glossary.js
   takePointers() {
     const out = new Uint8Array(new Float64Array(queue).buffer);
     queue = [];
@@ -1063,4 +1065,7 @@ async function load() {
 }
 load();
 
-export { $, announce, button, element, give, openFile, picture, program, read, setBig, show, tool, write }; // for order.js
+// What the other scripts use.
+export {
+  $, announce, button, element, give, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
+};

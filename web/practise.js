@@ -1,9 +1,10 @@
 // Practising to a click: the sheet of what is wanted, the view that is read from
 // afar, the sounds, and the clock that they and the picture go by.
 
+import { program, stageIn } from "./page.js";
+
 const part = (id) => document.getElementById(`practise-${id}`);
 const sheet = document.getElementById("practise"), view = part("view");
-const program = () => window.whorlbenchProgram;
 const controls = [...document.querySelectorAll("[data-practise]")];
 const key = "whorlbench.practise";
 const ofPattern = ["tempo", "ceiling"]; // not remembered from one pattern to another
@@ -298,7 +299,7 @@ const place = new ResizeObserver(room);
 function room() {
   if (!view.open) return;
   const r = part("stage").getBoundingClientRect(), { clientWidth, clientHeight } = document.body;
-  window.whorlbenchPage.stageIn({ Top: r.top, Left: r.left, Right: clientWidth - r.right, Bottom: clientHeight - r.bottom });
+  stageIn({ Top: r.top, Left: r.left, Right: clientWidth - r.right, Bottom: clientHeight - r.bottom });
 }
 
 part("form").addEventListener("submit", (e) => {
@@ -338,7 +339,7 @@ view.addEventListener("close", () => {
   if (vibrates()) navigator.vibrate(0);
   document.documentElement.classList.remove("practising");
   program()?.practiseStop();
-  window.whorlbenchPage.stageIn(null);
+  stageIn(null);
 });
 addEventListener("hashchange", () => view.close()); // another pattern may come
 

@@ -1,9 +1,9 @@
 // The pattern told step by step. The program that tells it works beside the
 // page, as for pictures and films, and goes when the dialog closes.
 
+import { element, program } from "./page.js";
+
 const part = (id) => document.getElementById(id);
-const { element } = window.whorlbenchPage;
-const program = () => window.whorlbenchProgram;
 
 let worker = null, ready = false;
 let told = null; // { title, text }

@@ -29,26 +29,26 @@ func (b *Bench) Judged(key string) []Section {
 	return out
 }
 
+// definedBy has the first and the last of a hand's definitions that a word is
+// judged by.
+var definedBy = map[string][2]int{
+	"elementary":   {words.DefElementary, words.DefElementary},
+	"cap":          {words.DefBroad, words.DefStrict},
+	"broad-sense":  {words.DefBroad, words.DefBroad},
+	"strict-sense": {words.DefStrict, words.DefStrict},
+	"c-cap":        {words.DefC, words.DefC},
+	"s-cap":        {words.DefS, words.DefS},
+	"diamond":      {words.DefDiamond, words.DefDiamond},
+}
+
 // laneJudged tells what each reading of a word says of one hand's lane.
 func (b *Bench) laneJudged(key string, lane int, t *engine.Track) []words.Definition {
 	defs := b.Words.Definitions(&b.study.Wholes[lane])
-	w := &b.Words.Explain
-	switch key {
-	case "elementary":
-		return defs[words.DefElementary : words.DefElementary+1]
-	case "cap":
-		return defs[words.DefBroad : words.DefStrict+1]
-	case "broad-sense":
-		return defs[words.DefBroad : words.DefBroad+1]
-	case "strict-sense":
-		return defs[words.DefStrict : words.DefStrict+1]
-	case "c-cap":
-		return defs[words.DefC : words.DefC+1]
-	case "s-cap":
-		return defs[words.DefS : words.DefS+1]
-	case "diamond":
-		return defs[words.DefDiamond : words.DefDiamond+1]
-	case "isolation":
+	if span, ok := definedBy[key]; ok {
+		return defs[span[0] : span[1]+1]
+	}
+	if key == "isolation" {
+		w := &b.Words.Explain
 		return []words.Definition{
 			b.Words.Reading(w.Loose, naming.Any(t, sortOf(key))),
 			b.Words.Reading(w.Exact, naming.ExactIsolation(t)),
