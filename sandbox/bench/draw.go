@@ -40,6 +40,9 @@ func (b *Bench) drawMessage(l *display.List) {
 	}
 	high := line*float64(len(lines)) + messagePad
 	box := display.Rect{X: st.X + (st.W-w)/2 - pad, Y: foot - high - 6, W: w + 2*pad, H: high}
+	if b.trying() == nil && box.W+24 <= st.W/2 { // a corner is free, where the figure's foot is not
+		box.X = st.X + 12
+	}
 	l.FillRect(box, min(high/2, 16), b.theme.Ink)
 	for i, s := range lines {
 		l.Text(display.Pt{X: box.X + pad, Y: box.Y + 6 + line*(float64(i)+0.76)}, size, false, b.theme.Ground, s)

@@ -3,6 +3,9 @@ package bench_test
 import (
 	"math"
 	"testing"
+
+	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/display"
 )
 
 // The half-moon's extension has the head 1.2 m out at the arm's angle, from 90°
@@ -52,5 +55,18 @@ func TestATouchOfTheStageTakesTheMessageAway(t *testing.T) {
 	r.drag(r.on(angle(20, 0.2)))
 	if linesOf(r)["Nine lanterns"] != 0 {
 		t.Error("the message is still there after a touch of the stage")
+	}
+}
+
+// Where the stage is wide, a message stands beside the figure's foot: the head of
+// the half-moon passes there, 1.2 m below the middle.
+func TestAMessageLeavesTheFootFree(t *testing.T) {
+	r := newRig(t, bench.Frame{W: 1440, H: 900, Top: 48}, "half-moon")
+	r.b.Say("Nine lanterns", r.now)
+	foot := r.on(angle(270, 1.2))
+	for _, m := range r.b.Draw().Marks {
+		if m.Kind == display.Text && m.Text == "Nine lanterns" && foot.X < m.At.X+200 {
+			t.Errorf("the message begins at %v, too near the foot at %v", m.At, foot)
+		}
 	}
 }
