@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"fmt"
-	"image"
 	"io"
 	"os"
 	"os/exec"
@@ -123,8 +122,8 @@ func (v video) write(ctx context.Context, tool, file string, t *capture.Take, cl
 	if err := cmd.Start(); err != nil {
 		return err
 	}
-	painted := t.EachFrame(ctx, l, tell, func(_ int, m *image.RGBA) error {
-		_, err := in.Write(capture.Straight(m))
+	painted := t.EachFrame(ctx, l, tell, func(_ int, f capture.Frame) error {
+		_, err := in.Write(f.Straight())
 		return err
 	})
 	in.Close()

@@ -84,18 +84,22 @@ func TestHandsMeet(t *testing.T) {
 	}
 }
 
-// wound is the winding number from samples alone, and how near the hands come.
-func wound(l, r *engine.Track, beats float64, n int) (turns, near float64) {
+// wound is the winding number from samples alone, how near the hands come, and
+// how far one is seen to go round the other from one sample to the next, at a
+// jump up to half a turn.
+func wound(l, r *engine.Track, beats float64, n int) (turns, near, widest float64) {
 	near = math.Inf(1)
 	last := l.At(0).Hand - r.At(0).Hand
 	for k := 1; k <= n; k++ {
 		beat := beats * float64(k) / float64(n)
 		d := l.At(beat).Hand - r.At(beat).Hand
-		turns += cmplx.Phase(d/last) / (2 * math.Pi)
+		step := cmplx.Phase(d/last) / (2 * math.Pi)
+		turns += step
+		widest = max(widest, math.Abs(step))
 		near = min(near, cmplx.Abs(d))
 		last = d
 	}
-	return turns, near
+	return turns, near, widest
 }
 
 // TestWindingOfRandomPatterns: a whole number, that of finely sampled hands
@@ -126,9 +130,12 @@ func TestWindingOfRandomPatterns(t *testing.T) {
 		a, b := engine.NewTrack(p.Lanes[0]), engine.NewTrack(p.Lanes[1])
 		beats, _ := engine.ClosingTime(a, b)
 		paths := frac.LCM(p.Lanes[0].Beats(), p.Lanes[1].Beats())
-		want, apart := wound(a, b, paths.Float(), 20_000)
-		if apart < 0.03 {
-			continue // too near for samples; jumps pass at any distance
+		const perBeat = 1000
+		want, apart, widest := wound(a, b, paths.Float(), int(paths.Float()*perBeat))
+		if apart < 0.03 || widest > 0.45 {
+			// Too near for samples, or a jump so nearly straight through the other
+			// hand that they cannot tell on which side.
+			continue
 		}
 		told++
 		want *= beats.Div(paths).Float()

@@ -25,11 +25,11 @@ func (t *Take) apng(ctx context.Context, w io.Writer, tell Progress) error {
 		return err
 	}
 	var was *image.RGBA
-	err := t.EachFrame(ctx, l, tell, func(k int, m *image.RGBA) error {
-		now := &image.RGBA{Pix: bytes.Clone(m.Pix), Stride: m.Stride, Rect: m.Rect}
-		r := m.Rect
+	err := t.EachFrame(ctx, l, tell, func(k int, f Frame) error {
+		now := f.clone()
+		r := f.Rect
 		if was != nil {
-			r = differs(was, now)
+			r = differs(was, Frame{now, f.Changed})
 		}
 		was = now
 		a.rects = append(a.rects, r)
@@ -44,21 +44,17 @@ func (t *Take) apng(ctx context.Context, w io.Writer, tell Progress) error {
 	return a.chunk("IEND", nil)
 }
 
-// differs returns the least rectangle that holds every difference of two
-// pictures of one size, a pixel where there is none.
-func differs(a, b *image.RGBA) image.Rectangle {
-	r := image.Rectangle{Min: a.Rect.Max}
-	for y := range a.Rect.Dy() {
-		from, to := y*a.Stride, y*a.Stride+4*a.Rect.Dx()
-		if bytes.Equal(a.Pix[from:to], b.Pix[from:to]) {
-			continue
-		}
-		for x := range a.Rect.Dx() {
-			if binary.LittleEndian.Uint32(a.Pix[from+4*x:]) != binary.LittleEndian.Uint32(b.Pix[from+4*x:]) {
-				hold(&r, x, y)
+// differs returns the least rectangle that holds every difference between a
+// frame and the one before it, a pixel where there is none.
+func differs(was *image.RGBA, now Frame) image.Rectangle {
+	r := image.Rectangle{Min: now.Rect.Max}
+	now.eachRun(func(from, to int) {
+		for i := from; i < to; i += 4 {
+			if binary.LittleEndian.Uint32(was.Pix[i:]) != binary.LittleEndian.Uint32(now.Pix[i:]) {
+				hold(&r, i%now.Stride/4, i/now.Stride)
 			}
 		}
-	}
+	})
 	if r.Empty() {
 		return image.Rect(0, 0, 1, 1)
 	}

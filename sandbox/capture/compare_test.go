@@ -4,6 +4,7 @@ package capture
 
 import (
 	"bytes"
+	"image"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -39,7 +40,10 @@ func TestAgainstFFmpeg(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		frames := allFrames(t, take, l)
+		kept, frames := keptFrames(t, take, l), []*image.RGBA{}
+		for _, f := range kept {
+			frames = append(frames, f.RGBA)
+		}
 		var before, after syscall.Rusage
 		var out bytes.Buffer
 		const times = 3
@@ -52,8 +56,8 @@ func TestAgainstFFmpeg(t *testing.T) {
 				seen.add(frames[k*len(frames)/sampleFrames])
 			}
 			g := newGIF(&out, take.Width, take.Height, seen.palette(), false, 2)
-			for _, m := range frames {
-				if err := g.add(m, 4); err != nil {
+			for _, f := range kept {
+				if err := g.add(f, 4); err != nil {
 					t.Fatal(err)
 				}
 			}

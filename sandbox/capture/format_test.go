@@ -18,6 +18,9 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/paint"
 )
 
 // written is a take's file.
@@ -73,7 +76,7 @@ func TestGIFWhole(t *testing.T) {
 		}
 		frames := allFrames(t, take, l)
 		for _, m := range frames {
-			take.matte(m)
+			take.matte(m, whollyNew(m))
 		}
 		const most = 0.5 // 255ths: what is seen as the same picture
 		if len(shown) != len(frames) {
@@ -101,7 +104,7 @@ func TestGIFExact(t *testing.T) {
 	var out bytes.Buffer
 	g := newGIF(&out, 40, 30, seen.palette(), false, 2)
 	for _, m := range frames {
-		if err := g.add(m, 4); err != nil {
+		if err := g.add(whollyNew(m), 4); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -233,7 +236,7 @@ func TestAPNGWhole(t *testing.T) {
 				t.Errorf("frame %d: disposal %d, blend %d, want 0, 0", k, ctl[k][24], ctl[k][25])
 			}
 			draw.Draw(screen, m.Bounds().Add(at), m, image.Point{}, draw.Src)
-			if !bytes.Equal(screen.Pix, Straight(want[k])) {
+			if !bytes.Equal(screen.Pix, whollyNew(want[k]).Straight()) {
 				t.Fatalf("frame %d is not what was painted", k)
 			}
 		}
@@ -323,7 +326,7 @@ func TestZIP(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if !bytes.Equal(m.(*image.NRGBA).Pix, Straight(want[k])) {
+		if !bytes.Equal(m.(*image.NRGBA).Pix, whollyNew(want[k]).Straight()) {
 			t.Errorf("frame %d is not what was painted", k)
 		}
 	}
@@ -339,10 +342,14 @@ func TestLoopJoins(t *testing.T) {
 			t.Fatal(err)
 		}
 		l := take.Timeline()
-		m, first := image.NewRGBA(image.Rect(0, 0, take.Width, take.Height)), image.NewRGBA(image.Rect(0, 0, take.Width, take.Height))
-		p := a.still()
-		a.paint(first, &p.list, 0)
-		a.paint(m, &p.list, l.Beat(l.N))
+		ground := a.paintGround()
+		var list display.List
+		at := func(beat float64) *image.RGBA {
+			c := paint.NewCanvas(ground)
+			a.paint(c, ground, &list, beat)
+			return c.RGBA
+		}
+		first, m := at(0), at(l.Beat(l.N))
 		// Round by round beats lose a little accuracy, which may round a pixel
 		// the other way.
 		if d := largest(m, first); d > 2 {

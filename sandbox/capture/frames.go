@@ -1,11 +1,13 @@
 package capture
 
 import (
+	"bytes"
 	"context"
 	"image"
 	"sync"
 
 	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/paint"
 )
 
 // Progress is told how many frames or pictures of how many are done. It may be
@@ -22,24 +24,46 @@ func (p Progress) tell(done, of int) {
 // bounds the memory that a loop of any length takes.
 const ahead = 2
 
+// Frame is one of a loop, its opacity multiplied in.
+type Frame struct {
+	*image.RGBA
+	Changed *paint.Cells // where it may differ from the frame before; of the first, all
+}
+
+// clone returns a copy of the picture, to keep.
+func (f Frame) clone() *image.RGBA {
+	return &image.RGBA{Pix: bytes.Clone(f.Pix), Stride: f.Stride, Rect: f.Rect}
+}
+
+// eachRun hands use where in Pix the runs of what may have changed begin and end.
+func (f Frame) eachRun(use func(from, to int)) {
+	for y := range f.Rect.Dy() {
+		f.Changed.Runs(y, 1, func(from, to int) { use(y*f.Stride+4*from, y*f.Stride+4*to) })
+	}
+}
+
 // EachFrame paints the frames of a loop and hands them to use, one after the
-// other, in order; the picture, its opacity multiplied in, belongs to use only
-// until it returns. An end of ctx ends it with ctx's error.
-func (t *Take) EachFrame(ctx context.Context, l Timeline, tell Progress, use func(k int, frame *image.RGBA) error) error {
+// other, in order; a frame is only to be read, and only until use returns. An
+// end of ctx ends it with ctx's error.
+func (t *Take) EachFrame(ctx context.Context, l Timeline, tell Progress, use func(k int, frame Frame) error) error {
 	ctx, stop := context.WithCancelCause(ctx)
 	var working sync.WaitGroup
 	defer working.Wait()
 	defer stop(nil)
 	workers := min(max(t.Workers, 1), l.N)
-	painted, free := make([]chan *image.RGBA, workers), make([]chan *image.RGBA, workers)
+	painted, free := make([]chan *paint.Canvas, workers), make([]chan *paint.Canvas, workers)
+	var ground *image.RGBA
 	for w := range workers {
-		painted[w], free[w] = make(chan *image.RGBA, ahead), make(chan *image.RGBA, ahead)
-		for range ahead {
-			free[w] <- image.NewRGBA(image.Rect(0, 0, t.Width, t.Height))
-		}
 		a, err := t.artist()
 		if err != nil {
 			return err
+		}
+		if ground == nil {
+			ground = a.paintGround()
+		}
+		painted[w], free[w] = make(chan *paint.Canvas, ahead), make(chan *paint.Canvas, ahead)
+		for range ahead {
+			free[w] <- paint.NewCanvas(ground)
 		}
 		working.Go(func() {
 			var list display.List
@@ -48,19 +72,23 @@ func (t *Take) EachFrame(ctx context.Context, l Timeline, tell Progress, use fun
 				case <-ctx.Done():
 					return
 				case dst := <-free[w]:
-					a.paint(dst, &list, l.Beat(k))
+					a.paint(dst, ground, &list, l.Beat(k))
 					painted[w] <- dst // which has room for all that are free
 				}
 			}
 		})
 	}
+	was, changed := paint.NewCells(ground.Rect.Size()), paint.NewCells(ground.Rect.Size())
+	was.Fill()
 	for k := range l.N {
 		w := k % workers
 		select {
 		case <-ctx.Done():
 			return context.Cause(ctx)
 		case frame := <-painted[w]:
-			if err := use(k, frame); err != nil {
+			changed.Union(was, frame.Painted)
+			was.Copy(frame.Painted)
+			if err := use(k, Frame{frame.RGBA, changed}); err != nil {
 				return err
 			}
 			tell.tell(k+1, l.N)

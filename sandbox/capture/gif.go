@@ -8,6 +8,7 @@ import (
 
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/paint"
 	"whorlbench/sandbox/words"
 )
 
@@ -47,23 +48,24 @@ func (t *Take) gif(ctx context.Context, w io.Writer, tell Progress) error {
 	if err != nil {
 		return err
 	}
-	seen := tally{}
-	m := image.NewRGBA(image.Rect(0, 0, t.Width, t.Height))
+	seen, ground := tally{}, a.paintGround()
+	sample := paint.NewCanvas(ground)
+	all := paint.NewCells(ground.Rect.Size())
+	all.Fill()
+	matted := image.NewRGBA(ground.Rect)
 	var list display.List
 	n := min(l.N, sampleFrames)
 	for k := range n {
 		if err := context.Cause(ctx); err != nil {
 			return err
 		}
-		a.paint(m, &list, l.Beat(k*l.N/n))
-		t.matte(m)
-		seen.add(m)
+		a.paint(sample, ground, &list, l.Beat(k*l.N/n))
+		seen.add(t.matte(matted, Frame{sample.RGBA, all}))
 	}
 	g := newGIF(w, t.Width, t.Height, seen.palette(), t.Ground == Clear, max(t.Workers, 1))
 	clock := l.Clock(perSecond)
-	if err := t.EachFrame(ctx, l, tell, func(k int, m *image.RGBA) error {
-		t.matte(m)
-		return g.add(m, clock.Delay(k))
+	if err := t.EachFrame(ctx, l, tell, func(k int, f Frame) error {
+		return g.add(Frame{t.matte(matted, f), f.Changed}, clock.Delay(k))
 	}); err != nil {
 		return err
 	}
@@ -74,24 +76,28 @@ func (t *Take) gif(ctx context.Context, w io.Writer, tell Progress) error {
 // either opaque or clear, and the end of a trail is to be seen.
 const faintest = 24
 
-// matte makes each pixel of a frame without a ground either opaque, on the
-// theme's ground, or clear.
-func (t *Take) matte(m *image.RGBA) {
+// matte returns a frame with each pixel either opaque, on the theme's ground, or
+// clear. It is held in dst where it must be another; what of dst has not
+// changed stays.
+func (t *Take) matte(dst *image.RGBA, f Frame) *image.RGBA {
 	if t.Ground != Clear {
-		return
+		return f.RGBA
 	}
 	s := t.theme.Stage
 	ground := [3]uint32{uint32(s.R), uint32(s.G), uint32(s.B)}
-	for i := 0; i < len(m.Pix); i += 4 {
-		px := m.Pix[i : i+4 : i+4]
-		a := uint32(px[3])
-		if a < faintest {
-			copy(px, []byte{0, 0, 0, 0})
-			continue
+	f.eachRun(func(at, to int) {
+		for i := at; i < to; i += 4 {
+			px, out := f.Pix[i:i+4:i+4], dst.Pix[i:i+4:i+4]
+			a := uint32(px[3])
+			if a < faintest {
+				copy(out, []byte{0, 0, 0, 0})
+				continue
+			}
+			for k := range 3 {
+				out[k] = uint8(min(uint32(px[k])+(ground[k]*(255-a)+127)/255, 255))
+			}
+			out[3] = 255
 		}
-		for k := range 3 {
-			px[k] = uint8(min(uint32(px[k])+(ground[k]*(255-a)+127)/255, 255))
-		}
-		px[3] = 255
-	}
+	})
+	return dst
 }

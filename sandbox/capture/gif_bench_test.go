@@ -10,16 +10,16 @@ func BenchmarkGIF(b *testing.B) {
 	for _, id := range []string{"half-moon", "two-bell-buoys"} {
 		b.Run(id, func(b *testing.B) {
 			take := libraryTake(b, id, nil)
-			frames := allFrames(b, take, take.Timeline())
+			frames := keptFrames(b, take, take.Timeline())
 			b.ReportAllocs()
 			for b.Loop() {
 				seen := tally{}
 				for k := range sampleFrames {
-					seen.add(frames[k*len(frames)/sampleFrames])
+					seen.add(frames[k*len(frames)/sampleFrames].RGBA)
 				}
 				g := newGIF(io.Discard, take.Width, take.Height, seen.palette(), false, 1)
-				for _, m := range frames {
-					if err := g.add(m, 4); err != nil {
+				for _, f := range frames {
+					if err := g.add(f, 4); err != nil {
 						b.Fatal(err)
 					}
 				}

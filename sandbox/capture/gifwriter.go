@@ -8,6 +8,8 @@ import (
 	"io"
 	"math"
 	"sync"
+
+	"whorlbench/sandbox/paint"
 )
 
 // asBefore is the index of what stays as it was, or of nothing where nothing is
@@ -34,10 +36,11 @@ type gifWriter struct {
 	clear bool
 
 	px          []pixel
-	first       []byte // the first frame's pixels, which follow the last
-	prev, frame []byte // the frame before the one to be written, and that one
-	delay       int    // of that one, in hundredths of a second
-	frames      int    // written
+	first       []byte       // the first frame's pixels, which follow the last
+	prev, frame []byte       // the frame before the one to be written, and that one
+	changed     *paint.Cells // where these may differ
+	delay       int          // of that one, in hundredths of a second
+	frames      int          // written
 
 	patience   float64
 	off, least int // the sums over all pixels
@@ -52,7 +55,7 @@ type gifWriter struct {
 func newGIF(w io.Writer, width, height int, pal *palette, clear bool, workers int) *gifWriter {
 	g := &gifWriter{
 		out: bufio.NewWriter(w), pal: pal, w: width, h: height, bits: 2, clear: clear,
-		px: make([]pixel, width*height), patience: firstPatience,
+		px: make([]pixel, width*height), patience: firstPatience, changed: paint.NewCells(image.Pt(width, height)),
 	}
 	g.packing = queue{ahead: workers, take: func(data []byte) error {
 		_, err := g.out.Write(data)
@@ -82,15 +85,17 @@ func numbers(ns ...int) (b []byte) {
 
 // add takes the next frame, opaque or clear in each pixel, which lasts so many
 // hundredths of a second.
-func (g *gifWriter) add(m *image.RGBA, delay int) error {
+func (g *gifWriter) add(f Frame, delay int) error {
 	was := g.delay
 	g.delay = delay
 	if g.first == nil {
-		g.first, g.frame = bytes.Clone(m.Pix), bytes.Clone(m.Pix)
+		g.first, g.frame = bytes.Clone(f.Pix), bytes.Clone(f.Pix)
+		g.changed.Copy(f.Changed)
 		return nil
 	}
-	err := g.write(m.Pix, was)
-	g.prev, g.frame = g.frame, append(g.prev[:0], m.Pix...)
+	err := g.write(f.Pix, was)
+	g.prev, g.frame = g.frame, append(g.prev[:0], f.Pix...)
+	g.changed.Copy(f.Changed)
 	return err
 }
 
@@ -151,29 +156,16 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 
 // row says what each pixel of a row is given, and makes r hold all that change.
 func (g *gifWriter) row(y int, ahead []byte, r *image.Rectangle) {
-	from, to := 4*y*g.w, 4*(y+1)*g.w
-	row, next := g.frame[from:to], ahead[from:to]
-	var was []byte
-	if g.frames > 0 {
-		if was = g.prev[from:to]; bytes.Equal(was, row) {
-			return
-		}
-	}
 	g.changes = g.changes[:0]
-	for x := 0; x < g.w; x++ {
-		const two = 8 // bytes
-		for was != nil && 4*x+two <= len(row) && binary.LittleEndian.Uint64(was[4*x:]) == binary.LittleEndian.Uint64(row[4*x:]) {
-			x += 2
+	g.changed.Runs(y, 1, func(from, to int) {
+		for x := from; x < to; x++ {
+			i := y*g.w + x
+			c := binary.LittleEndian.Uint32(g.frame[4*i:])
+			if g.frames == 0 || binary.LittleEndian.Uint32(g.prev[4*i:]) != c {
+				g.changes = append(g.changes, g.weigh(x, g.px[i].was, rgbOf(g.frame[4*i:]), rgbOf(ahead[4*i:])))
+			}
 		}
-		if x == g.w {
-			break
-		}
-		c := row[4*x : 4*x+4 : 4*x+4]
-		if was != nil && binary.LittleEndian.Uint32(was[4*x:]) == binary.LittleEndian.Uint32(c) {
-			continue
-		}
-		g.changes = append(g.changes, g.weigh(x, g.px[y*g.w+x].was, rgbOf(c), rgbOf(next[4*x:4*x+4])))
-	}
+	})
 	g.choose()
 	for i := range g.changes {
 		if c := &g.changes[i]; g.change(&g.px[y*g.w+c.x], c) {

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"whorlbench/presets"
+	"whorlbench/sandbox/paint"
 	"whorlbench/sandbox/words"
 )
 
@@ -37,20 +38,37 @@ func libraryTake(t testing.TB, id string, change func(o *Options)) *Take {
 	return nil
 }
 
-// allFrames are the frames of a loop, each its own.
-func allFrames(t testing.TB, take *Take, l Timeline) []*image.RGBA {
+// keptFrames are the frames of a loop, each its own.
+func keptFrames(t testing.TB, take *Take, l Timeline) []Frame {
 	t.Helper()
-	var out []*image.RGBA
-	err := take.EachFrame(context.Background(), l, nil, func(_ int, m *image.RGBA) error {
-		c := *m
-		c.Pix = bytes.Clone(m.Pix)
-		out = append(out, &c)
+	var out []Frame
+	err := take.EachFrame(context.Background(), l, nil, func(_ int, f Frame) error {
+		changed := paint.NewCells(f.Rect.Size())
+		changed.Copy(f.Changed)
+		out = append(out, Frame{f.clone(), changed})
 		return nil
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
 	return out
+}
+
+// allFrames are the pictures of a loop's frames.
+func allFrames(t testing.TB, take *Take, l Timeline) []*image.RGBA {
+	t.Helper()
+	var out []*image.RGBA
+	for _, f := range keptFrames(t, take, l) {
+		out = append(out, f.RGBA)
+	}
+	return out
+}
+
+// whollyNew is a picture as a frame of which all may have changed.
+func whollyNew(m *image.RGBA) Frame {
+	f := Frame{m, paint.NewCells(m.Rect.Size())}
+	f.Changed.Fill()
+	return f
 }
 
 // shownGIF are the pictures that a GIF shows, one after the other, as the

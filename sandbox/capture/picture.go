@@ -6,6 +6,7 @@ import (
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
+	"whorlbench/sandbox/paint"
 	"whorlbench/sandbox/scene"
 	"whorlbench/sandbox/session"
 	"whorlbench/sandbox/theme"
@@ -26,6 +27,7 @@ const (
 	margin   = 8 // beyond everything drawn
 	inset    = 14
 	headRow  = 34
+	headLine = 0.68 * headRow // its base line
 	nameRow  = 21
 	nameFoot = 9
 )
@@ -50,32 +52,72 @@ func (a *artist) stage(r display.Rect) *scene.Stage {
 	}
 }
 
-// draw adds what is seen at a beat to l, within r.
-func (a *artist) draw(l *display.List, r display.Rect, beat float64) {
-	area := r
-	if a.Show.Title || a.Show.Beats {
-		var top display.Rect
-		top, area = area.CutTop(headRow)
+// draw adds what is seen at a beat to l, over the whole picture.
+func (a *artist) draw(l *display.List, beat float64) {
+	a.drawStill(l)
+	a.drawMoving(l, beat)
+}
+
+// drawStill adds what is seen at every beat alike.
+func (a *artist) drawStill(l *display.List) {
+	head, r := a.parts()
+	if a.Show.Title {
 		aside := ""
 		if a.Show.Beats {
-			aside = a.beatText(beat)
+			aside = a.words.BeatCount(a.count(), a.count()) // the widest
 		}
-		a.head(l, top, aside)
+		a.title(l, head, aside)
 	}
-	a.figure(l, area, beat)
+	_, r = a.underNames(r)
+	a.session.GoTo(0)
+	a.stage(r).DrawStill(l, a.session)
+}
+
+// drawMoving adds what is another at another beat, which lies over the rest.
+func (a *artist) drawMoving(l *display.List, beat float64) {
+	head, r := a.parts()
+	if a.Show.Beats {
+		a.aside(l, head, a.beatText(beat))
+	}
+	foot, r := a.underNames(r)
+	a.moving(l, a.stage(r), foot, beat)
+}
+
+// parts returns the row for title and beats, if they are shown, and the rest of
+// a picture.
+func (a *artist) parts() (head, rest display.Rect) {
+	if a.Show.Title || a.Show.Beats {
+		return a.frame().CutTop(headRow)
+	}
+	return display.Rect{}, a.frame()
+}
+
+// underNames returns the rows for what the pieces are called, if that is shown,
+// and the rest of r.
+func (a *artist) underNames(r display.Rect) (foot, rest display.Rect) {
+	if !a.Show.Names {
+		return display.Rect{}, r
+	}
+	return r.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
 }
 
 // figure adds the pattern at a beat to l, within r, and what its pieces are
 // called.
 func (a *artist) figure(l *display.List, r display.Rect, beat float64) {
+	foot, r := a.underNames(r)
+	a.session.GoTo(beat)
+	st := a.stage(r)
+	st.DrawStill(l, a.session)
+	a.moving(l, st, foot, beat)
+}
+
+// moving adds what of a figure is another at another beat.
+func (a *artist) moving(l *display.List, st *scene.Stage, foot display.Rect, beat float64) {
 	if a.Show.Names {
-		var foot display.Rect
-		foot, r = r.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
 		a.names(l, foot, beat)
 	}
 	a.session.GoTo(beat)
-	st := a.stage(r)
-	st.Draw(l, a.session)
+	st.DrawMoving(l, a.session)
 	a.drawTethers(l, st, beat)
 }
 
@@ -94,26 +136,30 @@ func (a *artist) drawTethers(l *display.List, st *scene.Stage, beat float64) {
 	}
 }
 
+// count returns how many beats a round has, the last perhaps not a whole one.
+func (a *artist) count() int { return max(int(math.Ceil(a.round.Float()-hair)), 1) }
+
+const hair = 1e-9 // beats: a beat that was rounded down has begun
+
 // beatText says which beat of the round it is, as dancers count: from 1.
 func (a *artist) beatText(beat float64) string {
-	const hair = 1e-9 // beats: a beat that was rounded down has begun
-	round := a.round.Float()
-	now := int(math.Floor(math.Mod(beat, round)+hair)) + 1
-	return a.words.BeatCount(now, max(int(math.Ceil(round-hair)), 1))
+	return a.words.BeatCount(int(math.Floor(math.Mod(beat, a.round.Float())+hair))+1, a.count())
 }
 
-// head writes the title, if it is shown, and a text on the right.
-func (a *artist) head(l *display.List, r display.Rect, aside string) {
-	right, line := r.X+r.W-inset, r.Y+headRow*0.68
+// aside writes a text at the right of the row for the title.
+func (a *artist) aside(l *display.List, r display.Rect, text string) {
+	x := r.X + r.W - inset - a.faces.Width(text, theme.TextBody, false)
+	l.Text(display.Pt{X: x, Y: r.Y + headLine}, theme.TextBody, false, a.theme.Muted, text)
+}
+
+// title writes the title, with room for a text at its right.
+func (a *artist) title(l *display.List, r display.Rect, aside string) {
+	room := r.W - 2*inset
 	if aside != "" {
-		right -= a.faces.Width(aside, theme.TextBody, false)
-		l.Text(display.Pt{X: right, Y: line}, theme.TextBody, false, a.theme.Muted, aside)
-		right -= inset
+		room -= a.faces.Width(aside, theme.TextBody, false) + inset
 	}
-	if a.Show.Title {
-		const size = theme.TextLarge
-		l.Text(display.Pt{X: r.X + inset, Y: line}, size, true, a.theme.Ink, a.faces.Fit(a.pattern.Title, size, true, right-r.X-inset))
-	}
+	const size = theme.TextLarge
+	l.Text(display.Pt{X: r.X + inset, Y: r.Y + headLine}, size, true, a.theme.Ink, a.faces.Fit(a.pattern.Title, size, true, room))
 }
 
 // names writes, hand by hand, the elementary pattern of the piece that plays.
@@ -131,9 +177,19 @@ func (a *artist) names(l *display.List, r display.Rect, beat float64) {
 	}
 }
 
-// paint paints the picture of a beat on dst.
-func (a *artist) paint(dst *image.RGBA, l *display.List, beat float64) {
+// paintGround paints what is seen at every beat alike.
+func (a *artist) paintGround() *image.RGBA {
+	var l display.List
 	l.Reset(a.ground())
-	a.draw(l, a.frame(), beat)
-	a.pixels.Paint(dst, l, a.unit())
+	a.drawStill(&l)
+	dst := image.NewRGBA(image.Rect(0, 0, a.Width, a.Height))
+	a.pixels.Paint(dst, &l, a.unit())
+	return dst
+}
+
+// paint paints the picture of a beat on dst, whose ground is paintGround's.
+func (a *artist) paint(dst *paint.Canvas, ground *image.RGBA, l *display.List, beat float64) {
+	l.Reset(a.ground())
+	a.drawMoving(l, beat)
+	a.pixels.PaintOver(dst, ground, l, a.unit())
 }

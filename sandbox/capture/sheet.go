@@ -101,7 +101,7 @@ func (a *artist) sheet() (*picture, error) {
 	}
 	p.list.Reset(a.sheetGround())
 	if a.Show.Title {
-		a.head(&p.list, display.Rect{Y: float64(gap) / u / 2, W: float64(p.width) / u, H: headRow}, "")
+		a.title(&p.list, display.Rect{Y: float64(gap) / u / 2, W: float64(p.width) / u, H: headRow}, "")
 	}
 	cell := a.frame()
 	for i, beat := range beats {

@@ -22,7 +22,7 @@ type picture struct {
 func (a *artist) still() *picture {
 	p := &picture{width: a.Width, height: a.Height, unit: a.unit()}
 	p.list.Reset(a.ground())
-	a.draw(&p.list, a.frame(), a.At.Float())
+	a.draw(&p.list, a.At.Float())
 	return p
 }
 
@@ -35,7 +35,7 @@ func (a *artist) strobe() *picture {
 	if a.Show.Title {
 		var top display.Rect
 		top, area = area.CutTop(headRow)
-		a.head(&p.list, top, "")
+		a.title(&p.list, top, "")
 	}
 	beats := make([]float64, a.Moments)
 	for k := range beats {
@@ -77,17 +77,34 @@ func unmultiplied(src *image.RGBA) *image.NRGBA {
 	for y := range src.Rect.Dy() {
 		s, d := src.Pix[y*src.Stride:][:4*src.Rect.Dx()], dst.Pix[y*dst.Stride:]
 		for i := 0; i < len(s); i += 4 {
-			a := uint32(s[i+3])
-			if a == 0 {
-				continue
-			}
-			for k := range 3 {
-				d[i+k] = uint8(min((uint32(s[i+k])*255+a/2)/a, 255))
-			}
-			d[i+3] = uint8(a)
+			unmultiply(d[i:i+4:i+4], s[i:i+4:i+4])
 		}
 	}
 	return dst
+}
+
+// unmultiply writes a pixel's colour as it is without its opacity.
+func unmultiply(dst, src []byte) {
+	a := uint32(src[3])
+	if a == 0 {
+		copy(dst, src)
+		return
+	}
+	for k := range 3 {
+		dst[k] = uint8(min((uint32(src[k])*255+a/2)/a, 255))
+	}
+	dst[3] = uint8(a)
+}
+
+// Unmultiply writes what of a frame has changed into dst, with its colours as
+// they are without their opacity, and returns it as a frame.
+func (f Frame) Unmultiply(dst *image.RGBA) Frame {
+	f.eachRun(func(from, to int) {
+		for i := from; i < to; i += 4 {
+			unmultiply(dst.Pix[i:i+4:i+4], f.Pix[i:i+4:i+4])
+		}
+	})
+	return Frame{dst, f.Changed}
 }
 
 // size writes the size of a picture, as file names have it.
@@ -95,9 +112,9 @@ func (t *Take) size() string { return fmt.Sprintf("%dx%d", t.Width, t.Height) }
 
 // Straight returns a frame's pixels with their colours as they are without
 // their opacity: red, green, blue, opacity, row by row.
-func Straight(m *image.RGBA) []byte {
-	if m.Opaque() {
-		return m.Pix
+func (f Frame) Straight() []byte {
+	if f.Opaque() {
+		return f.Pix
 	}
-	return unmultiplied(m).Pix
+	return unmultiplied(f.RGBA).Pix
 }

@@ -5,7 +5,6 @@ import (
 	"bytes"
 	"context"
 	"fmt"
-	"image"
 	"io"
 	"strconv"
 
@@ -27,8 +26,8 @@ func (t *Take) zipped(ctx context.Context, w io.Writer, tell Progress) error {
 		_, err = f.Write(data)
 		return err
 	}}
-	err := t.EachFrame(ctx, l, tell, func(_ int, m *image.RGBA) error {
-		now := &image.RGBA{Pix: bytes.Clone(m.Pix), Stride: m.Stride, Rect: m.Rect}
+	err := t.EachFrame(ctx, l, tell, func(_ int, f Frame) error {
+		now := f.clone()
 		return q.add(func() ([]byte, error) {
 			var file bytes.Buffer
 			err := encoder.Encode(&file, straight(now))

@@ -2,7 +2,6 @@ package film
 
 import (
 	"context"
-	"image"
 	"os"
 	"testing"
 
@@ -31,8 +30,8 @@ func BenchmarkFrames(b *testing.B) {
 	dst := make([]byte, 720*720*3/2)
 	n := 0
 	for b.Loop() {
-		if err := take.EachFrame(context.Background(), take.Timeline(), nil, func(_ int, m *image.RGBA) error {
-			ToYUV(dst, m.Pix, 720, 720)
+		if err := take.EachFrame(context.Background(), take.Timeline(), nil, func(_ int, f capture.Frame) error {
+			ToYUV(dst, f)
 			n++
 			return nil
 		}); err != nil {

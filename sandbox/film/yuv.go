@@ -3,6 +3,8 @@ package film
 import (
 	"encoding/binary"
 	"math"
+
+	"whorlbench/sandbox/capture"
 )
 
 // The light of a colour by ITU-R BT.709, item 3.2, and what its two differences
@@ -12,86 +14,75 @@ const (
 	overB, overR           = 1.8556, 1.5748
 )
 
-// ToYUV writes a picture (red, green, blue, opacity; even sides) into dst as
-// films have it: light, then two differences of colour at half the size each
-// way, in the limited range of BT.709, item 5. dst holds width·height·3/2
-// bytes. Browsers differ in how they would do it themselves.
-func ToYUV(dst, rgba []byte, width, height int) {
+// ToYUV writes what of a frame has changed (red, green, blue, opacity; even
+// sides) into dst as films have it: light, then two differences of colour at
+// half the size each way, in the limited range of BT.709, item 5. dst holds
+// width·height·3/2 bytes. Browsers differ in how they would do it themselves.
+func ToYUV(dst []byte, f capture.Frame) {
+	width, height := f.Rect.Dx(), f.Rect.Dy()
 	blue := width * height
 	red := blue + blue/4
-	plain := newPlainRow(width)
 	for y := 0; y < height; y += 2 {
-		up, low := rgba[4*y*width:4*(y+1)*width], rgba[4*(y+1)*width:4*(y+2)*width]
+		up, low := f.Pix[y*f.Stride:], f.Pix[(y+1)*f.Stride:]
 		lightUp, lightLow := dst[y*width:(y+1)*width], dst[(y+1)*width:(y+2)*width]
 		blues, reds := dst[blue+y*width/4:][:width/2], dst[red+y*width/4:][:width/2]
-		for x := 0; x < width; {
-			a, b := binary.LittleEndian.Uint64(up[4*x:]), binary.LittleEndian.Uint64(low[4*x:])
-			if a == b && uint32(a>>32) == uint32(a) {
-				from := x
-				for x += 2; x < width && binary.LittleEndian.Uint64(up[4*x:]) == a && binary.LittleEndian.Uint64(low[4*x:]) == a; {
-					x += 2
-				}
-				if a != plain.of {
-					if x-from < longRun {
-						light, blue, red := yuvOfPlain(a)
-						for ; from < x; from += 2 {
-							lightUp[from], lightUp[from+1], lightLow[from], lightLow[from+1] = light, light, light, light
-							blues[from/2], reds[from/2] = blue, red
-						}
-						continue
+		f.Changed.Runs(y, 2, func(from, to int) {
+			// Of four pixels of one colour, as most are.
+			var plain uint64
+			light, b, r := yuvOfPlain(plain)
+			for x := from; x < to; x += 2 {
+				upper, lower := binary.LittleEndian.Uint64(up[4*x:]), binary.LittleEndian.Uint64(low[4*x:])
+				if upper == lower && uint32(upper>>32) == uint32(upper) {
+					if upper != plain {
+						plain = upper
+						light, b, r = yuvOfPlain(plain)
 					}
-					plain.of = a
-					plain.fill()
+					lightUp[x], lightUp[x+1], lightLow[x], lightLow[x+1] = light, light, light, light
+					blues[x/2], reds[x/2] = b, r
+					continue
 				}
-				copy(lightUp[from:x], plain.light)
-				copy(lightLow[from:x], plain.light)
-				copy(blues[from/2:x/2], plain.blue)
-				copy(reds[from/2:x/2], plain.red)
-				continue
+				var sumR, sumG, sumB int32
+				four := [4]uint32{uint32(upper), uint32(upper >> 32), uint32(lower), uint32(lower >> 32)}
+				var lights [4]uint8
+				for i, c := range four {
+					pr, pg, pb := int32(c&255), int32(c>>8&255), int32(c>>16&255)
+					lights[i] = lightOf(4*pr, 4*pg, 4*pb)
+					sumR, sumG, sumB = sumR+pr, sumG+pg, sumB+pb
+				}
+				lightUp[x], lightUp[x+1], lightLow[x], lightLow[x+1] = lights[0], lights[1], lights[2], lights[3]
+				_, blues[x/2], reds[x/2] = yuvOf(sumR, sumG, sumB)
 			}
-			var r, g, bl int32
-			four := [4]uint32{uint32(a), uint32(a >> 32), uint32(b), uint32(b >> 32)}
-			var light [4]uint8
-			for i, c := range four {
-				pr, pg, pb := int32(c&255), int32(c>>8&255), int32(c>>16&255)
-				light[i] = lightOf(4*pr, 4*pg, 4*pb)
-				r, g, bl = r+pr, g+pg, bl+pb
-			}
-			lightUp[x], lightUp[x+1], lightLow[x], lightLow[x+1] = light[0], light[1], light[2], light[3]
-			_, blues[x/2], reds[x/2] = yuvOf(r, g, bl)
-			x += 2
-		}
+		})
 	}
 }
 
-// plainRow is what becomes of a row of one colour, which most of a picture is.
-type plainRow struct {
-	of               uint64 // two pixels
-	light, blue, red []byte
+// OpacityToYUV writes what of a frame's opacity has changed into dst as the
+// light of a grey picture, value by value, which is how WebM has it. dst has
+// been made by NewGrey.
+func OpacityToYUV(dst []byte, f capture.Frame) {
+	width := f.Rect.Dx()
+	for y := range f.Rect.Dy() {
+		f.Changed.Runs(y, 1, func(from, to int) {
+			for x := from; x < to; x++ {
+				dst[y*width+x] = f.Pix[y*f.Stride+4*x+3]
+			}
+		})
+	}
 }
 
-func newPlainRow(width int) *plainRow {
-	p := &plainRow{light: make([]byte, width), blue: make([]byte, width/2), red: make([]byte, width/2)}
-	p.fill()
-	return p
+// NewGrey returns a picture without light and colour, as films have it.
+func NewGrey(width, height int) []byte {
+	const noColour = 128
+	grey := make([]byte, width*height*3/2)
+	for i := width * height; i < len(grey); i++ {
+		grey[i] = noColour
+	}
+	return grey
 }
-
-// longRun is how many pixels of one colour are worth a row of it.
-const longRun = 64
 
 // yuvOfPlain returns what becomes of two pixels of one colour.
 func yuvOfPlain(two uint64) (light, blue, red uint8) {
 	return yuvOf(4*int32(two&255), 4*int32(two>>8&255), 4*int32(two>>16&255))
-}
-
-func (p *plainRow) fill() {
-	light, blue, red := yuvOfPlain(p.of)
-	for i := range p.light {
-		p.light[i] = light
-	}
-	for i := range p.blue {
-		p.blue[i], p.red[i] = blue, red
-	}
 }
 
 // The formulas above in whole numbers: of the sum of four pixels, in parts of

@@ -1,6 +1,20 @@
 package film
 
-import "testing"
+import (
+	"image"
+	"testing"
+
+	"whorlbench/sandbox/capture"
+	"whorlbench/sandbox/paint"
+)
+
+// frameOf is a frame of pixels (red, green, blue, opacity) that have all changed.
+func frameOf(width int, rgba []byte) capture.Frame {
+	m := &image.RGBA{Pix: rgba, Stride: 4 * width, Rect: image.Rect(0, 0, width, len(rgba)/4/width)}
+	f := capture.Frame{RGBA: m, Changed: paint.NewCells(m.Rect.Size())}
+	f.Changed.Fill()
+	return f
+}
 
 // TestToYUV: the 75 % and 100 % colour bars have the code values that are
 // printed with them (SMPTE RP 219 for BT.709, 8 bits, from memory; they follow
@@ -20,7 +34,7 @@ func TestToYUV(t *testing.T) {
 			rgba = append(rgba, tt.rgb[0], tt.rgb[1], tt.rgb[2], 255)
 		}
 		got := make([]byte, 6)
-		ToYUV(got, rgba, 2, 2)
+		ToYUV(got, frameOf(2, rgba))
 		if got[0] != got[3] || [3]byte{got[0], got[4], got[5]} != tt.want {
 			t.Errorf("%v becomes %v, want %v", tt.rgb, got, tt.want)
 		}
@@ -32,7 +46,7 @@ func TestToYUV(t *testing.T) {
 func TestToYUVMixed(t *testing.T) {
 	rgba := []byte{255, 0, 0, 255, 0, 255, 0, 255, 0, 0, 255, 255, 10, 200, 90, 255}
 	got := make([]byte, 6)
-	ToYUV(got, rgba, 2, 2)
+	ToYUV(got, frameOf(2, rgba))
 	// Light by hand: 63.1, 172.6, 31.8; the fourth 16 + 219/255·(2.126+143.04+6.498) = 146.3.
 	// The middle is 66.25, 113.75, 86.25, its light 101.66: blue 128 + 224/255·(86.25−101.66)/1.8556 = 120.7,
 	// red 128 + 224/255·(66.25−101.66)/1.5748 = 108.2.
@@ -51,7 +65,8 @@ func BenchmarkToYUV(b *testing.B) {
 		}
 	}
 	b.SetBytes(side * side)
+	f := frameOf(side, rgba)
 	for b.Loop() {
-		ToYUV(dst, rgba, side, side)
+		ToYUV(dst, f)
 	}
 }

@@ -14,6 +14,7 @@ type Pixels struct {
 	mesh    *Mesh
 	atlas   *Atlas
 	letters []uint8 // opacity, atlas.side a row
+	painted *Cells  // which pixels have been, where that is asked for
 }
 
 // mostAtlas bounds the texture: a picture with more large letters than fit
@@ -30,9 +31,14 @@ func NewPixels(faces *face.Set) *Pixels {
 // A ground that can be seen through stays so: dst's opacity is multiplied in,
 // as package image has it.
 func (p *Pixels) Paint(dst *image.RGBA, l *display.List, scale float64) {
+	fill(dst, l.Back)
+	p.triangles(dst, l, scale)
+}
+
+// triangles paints all marks of l over what is there.
+func (p *Pixels) triangles(dst *image.RGBA, l *display.List, scale float64) {
 	p.build(l, scale)
 	p.upload()
-	fill(dst, l.Back)
 	for _, b := range p.mesh.Batches {
 		vs := p.mesh.Vertices[b.FirstVertex:b.EndVertex]
 		idx := p.mesh.Indices[b.FirstIndex:b.EndIndex]
@@ -160,44 +166,117 @@ func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
 	}
 	px, py := int64(x0), int64(y0)
 	eb, ec, ea := newEdge(cx, cy, ax, ay, px, py), newEdge(ax, ay, bx, by, px, py), newEdge(bx, by, cx, cy, px, py)
-	k := 1 / float32(whole)
 	flat := a.R == b.R && a.R == c.R && a.G == b.G && a.G == c.G && a.B == b.B && a.B == c.B && a.A == b.A && a.A == c.A
 	plain := a.U == b.U && a.U == c.U && a.V == b.V && a.V == c.V
+	k := 1 / float64(whole)
+	var ink spread
+	if plain && !(flat && a.A == 1) {
+		ink = newSpread(a, b, c, ea, eb, k)
+	}
+	wide := int64(x1 - x0)
 	for y := y0; y < y1; y, ea.at, eb.at, ec.at = y+1, ea.at+ea.dy, eb.at+eb.dy, ec.at+ec.dy {
-		from, to := ec.within(eb.within(ea.within(0, int64(x1-x0))))
+		from, to := int64(0), wide
+		if wide <= narrow {
+			from, to = inside(ea, eb, ec, wide)
+		} else {
+			from, to = ec.within(eb.within(ea.within(0, wide)))
+		}
 		if from >= to {
 			continue
 		}
-		if flat && plain && a.A == 1 {
+		if p.painted != nil {
+			p.painted.mark(y, x0+int(from), x0+int(to))
+		}
+		some := dst.Pix[y*dst.Stride+4*(x0+int(from)) : y*dst.Stride+4*(x0+int(to))]
+		switch {
+		case flat && plain && a.A == 1:
 			c := [4]uint8{uint8(a.R*255 + 0.5), uint8(a.G*255 + 0.5), uint8(a.B*255 + 0.5), 255}
-			for some := dst.Pix[y*dst.Stride+4*(x0+int(from)) : y*dst.Stride+4*(x0+int(to))]; len(some) >= 4; some = some[4:] {
+			for ; len(some) >= 4; some = some[4:] {
 				some[0], some[1], some[2], some[3] = c[0], c[1], c[2], c[3]
 			}
+		case plain:
+			ink.over(some, from, int64(y-y0))
+		default:
+			p.letter(some, a, b, c, [2]int64{ea.at + from*ea.dx, eb.at + from*eb.dx}, [2]int64{ea.dx, eb.dx}, float32(k))
+		}
+	}
+}
+
+// narrow is how many pixels are tried one by one sooner than reckoned by
+// divisions.
+const narrow = 12
+
+// inside returns which of the first wide pixels of a row are on the inner side
+// of three edges.
+func inside(a, b, c edge, wide int64) (from, to int64) {
+	va, vb, vc := a.at, b.at, c.at
+	for from < wide && va|vb|vc < 0 {
+		from, va, vb, vc = from+1, va+a.dx, vb+b.dx, vc+c.dx
+	}
+	for to = from; to < wide && va|vb|vc >= 0; {
+		to, va, vb, vc = to+1, va+a.dx, vb+b.dx, vc+c.dx
+	}
+	return from, to
+}
+
+// A spread is the colours of a triangle, opacity multiplied in: from the first
+// pixel on they change evenly with each across and down. Its numbers are in
+// 65536ths, colours of a 255th, opacity of the whole.
+type spread struct{ at, dx, dy [4]int64 }
+
+const (
+	spreadBits = 16
+	spreadOne  = 1 << spreadBits
+)
+
+func newSpread(a, b, c *Vertex, ea, eb edge, k float64) (s spread) {
+	for i, v := range [4][3]float32{{a.R, b.R, c.R}, {a.G, b.G, c.G}, {a.B, b.B, c.B}, {a.A, b.A, c.A}} {
+		one := 255 * k * spreadOne
+		if i == 3 {
+			one = k * spreadOne
+		}
+		// The corners' shares add up to one, so that one of the three follows.
+		va, vb, vc := float64(v[0])-float64(v[2]), float64(v[1])-float64(v[2]), float64(v[2])
+		s.dx[i] = int64(one * (float64(ea.dx)*va + float64(eb.dx)*vb))
+		s.dy[i] = int64(one * (float64(ea.dy)*va + float64(eb.dy)*vb))
+		s.at[i] = int64(one*(float64(ea.at)*va+float64(eb.at)*vb) + one/k*vc)
+	}
+	return s
+}
+
+// over paints a run of pixels, so many across and down from the first.
+func (s *spread) over(pix []uint8, x, y int64) {
+	at := func(i int) int64 { return s.at[i] + x*s.dx[i] + y*s.dy[i] }
+	r, g, b, al := at(0), at(1), at(2), at(3)
+	const half = spreadOne / 2
+	for ; len(pix) >= 4; pix = pix[4:] {
+		if rest := spreadOne - al; rest < spreadOne {
+			pix[0] = uint8((r + int64(pix[0])*rest + half) >> spreadBits)
+			pix[1] = uint8((g + int64(pix[1])*rest + half) >> spreadBits)
+			pix[2] = uint8((b + int64(pix[2])*rest + half) >> spreadBits)
+			pix[3] = uint8((255*al + int64(pix[3])*rest + half) >> spreadBits)
+		}
+		r, g, b, al = r+s.dx[0], g+s.dx[1], b+s.dx[2], al+s.dx[3]
+	}
+}
+
+// letter paints a run of pixels of a triangle that covers part of a letter; v
+// is how far the first is inside the edges opposite of a and b, which changes by
+// dv to the next.
+func (p *Pixels) letter(pix []uint8, a, b, c *Vertex, v, dv [2]int64, k float32) {
+	for ; len(pix) >= 4; pix, v[0], v[1] = pix[4:], v[0]+dv[0], v[1]+dv[1] {
+		ka, kb := float32(v[0])*k, float32(v[1])*k
+		kc := 1 - ka - kb
+		at := int(ka*a.V+kb*b.V+kc*c.V)*p.atlas.side + int(ka*a.U+kb*b.U+kc*c.U)
+		cover := float32(p.letters[at]) / 255
+		al := (ka*a.A + kb*b.A + kc*c.A) * cover
+		if al <= 0 {
 			continue
 		}
-		va, vb, vc := ea.at+from*ea.dx, eb.at+from*eb.dx, ec.at+from*ec.dx
-		row := dst.Pix[y*dst.Stride:]
-		for x := x0 + int(from); x < x0+int(to); x, va, vb, vc = x+1, va+ea.dx, vb+eb.dx, vc+ec.dx {
-			ka, kb, kc := float32(1), float32(0), float32(0)
-			if !flat || !plain {
-				ka, kb = float32(va)*k, float32(vb)*k
-				kc = 1 - ka - kb
-			}
-			cover := float32(1)
-			if !plain {
-				u, v := ka*a.U+kb*b.U+kc*c.U, ka*a.V+kb*b.V+kc*c.V
-				cover = float32(p.letters[int(v)*p.atlas.side+int(u)]) / 255
-			}
-			al := (ka*a.A + kb*b.A + kc*c.A) * cover
-			if al <= 0 {
-				continue
-			}
-			px := row[4*x : 4*x+4 : 4*x+4]
-			rest := 1 - al
-			px[0] = uint8((ka*a.R+kb*b.R+kc*c.R)*cover*255 + float32(px[0])*rest + 0.5)
-			px[1] = uint8((ka*a.G+kb*b.G+kc*c.G)*cover*255 + float32(px[1])*rest + 0.5)
-			px[2] = uint8((ka*a.B+kb*b.B+kc*c.B)*cover*255 + float32(px[2])*rest + 0.5)
-			px[3] = uint8(al*255 + float32(px[3])*rest + 0.5)
-		}
+		rest := 1 - al
+		pix[0] = uint8((ka*a.R+kb*b.R+kc*c.R)*cover*255 + float32(pix[0])*rest + 0.5)
+		pix[1] = uint8((ka*a.G+kb*b.G+kc*c.G)*cover*255 + float32(pix[1])*rest + 0.5)
+		pix[2] = uint8((ka*a.B+kb*b.B+kc*c.B)*cover*255 + float32(pix[2])*rest + 0.5)
+		pix[3] = uint8(al*255 + float32(pix[3])*rest + 0.5)
 	}
 }

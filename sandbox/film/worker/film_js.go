@@ -180,19 +180,6 @@ func (e *encoder) add(k int, f frame) error {
 // filmed are the colours of frames.
 var filmed = map[string]any{"primaries": "bt709", "transfer": "iec61966-2-1", "matrix": "bt709", "fullRange": false}
 
-// opacity writes a frame's opacity into dst as the light of a grey one, value
-// by value, which is how WebM has it.
-func opacity(dst, rgba []byte) {
-	const noColour = 128
-	n := len(rgba) / 4
-	for i := range n {
-		dst[i] = rgba[4*i+3]
-	}
-	for i := n; i < len(dst); i++ {
-		dst[i] = noColour
-	}
-}
-
 func (e *encoder) finish() error {
 	if e.err != nil {
 		return e.err
@@ -225,19 +212,21 @@ func writeFilm(job film.Job, out io.Writer, tell capture.Progress) error {
 	}
 	const micro = 1_000_000
 	clock := l.Clock(micro)
-	pixels := make([]byte, job.Width*job.Height*3/2)
-	err = job.EachFrame(context.Background(), l, nil, func(k int, m *image.RGBA) error {
-		rgba := m.Pix
+	colours, opacity := film.NewGrey(job.Width, job.Height), film.NewGrey(job.Width, job.Height)
+	straight := image.NewRGBA(image.Rect(0, 0, job.Width, job.Height))
+	err = job.EachFrame(context.Background(), l, nil, func(k int, f capture.Frame) error {
 		if clear {
-			rgba = capture.Straight(m)
+			f = f.Unmultiply(straight)
 		}
-		f := frame{pixels, job.Width, job.Height, float64(clock.At(int64(k))), float64(clock.Delay(k))}
-		film.ToYUV(pixels, rgba, job.Width, job.Height)
-		if err := encoders[0].add(k, f); err != nil || !clear {
+		add := func(e *encoder, pixels []byte) error {
+			return e.add(k, frame{pixels, job.Width, job.Height, float64(clock.At(int64(k))), float64(clock.Delay(k))})
+		}
+		film.ToYUV(colours, f)
+		if err := add(encoders[0], colours); err != nil || !clear {
 			return err
 		}
-		opacity(pixels, rgba)
-		return encoders[1].add(k, f)
+		film.OpacityToYUV(opacity, f)
+		return add(encoders[1], opacity)
 	})
 	for _, e := range encoders {
 		if err == nil {
