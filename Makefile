@@ -20,7 +20,7 @@ MAC_CHROME   = /Applications/Google Chrome.app/Contents/MacOS/Google Chrome
 
 .DEFAULT_GOAL := help
 .NOTPARALLEL:
-.PHONY: help run test dist fuzz kill bench bench-frame bench-capture shots size clean vet format unit browser chromium engines npm
+.PHONY: help run test dist fuzz kill bench bench-frame bench-capture shots size clean vet format unit browser chromium engines ffmpeg npm
 
 help:
 	@echo 'make run     build the bench and serve it; ADDR=host:port chooses where'
@@ -44,7 +44,7 @@ run:
 dist:
 	$(GO) run ./web/build -o $(DIST)
 
-test: chromium engines npm format vet unit dist size browser
+test: chromium engines ffmpeg npm format vet unit dist size browser
 
 format:
 	@unformatted=$$($$($(GO) env GOROOT)/bin/gofmt -l .); \

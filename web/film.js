@@ -52,7 +52,7 @@ function wish(now) {
     rounds: now.length === "own" ? whole(now.rounds) || -1 : whole(now.length),
     per: whole(now.per), moments: whole(now.moments), night: now.theme === "night",
     ground: now.ground === "colour" ? now.colour : now.ground, mirror: now.mirror, clicks: now.clicks, trail: whole(now.trail),
-    show: now,
+    show: now, caption: now.caption,
   });
 }
 

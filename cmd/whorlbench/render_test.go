@@ -227,12 +227,32 @@ func TestRenderVideo(t *testing.T) {
 	}
 }
 
+// TestRenderVideoPiped: a film comes out of standard output whole.
+func TestRenderVideoPiped(t *testing.T) {
+	probe, err := exec.LookPath("ffprobe")
+	if err != nil {
+		t.Skip("ffmpeg is not here (Debian: ffmpeg)")
+	}
+	for _, format := range []string{"webm", "mp4"} {
+		t.Chdir(t.TempDir())
+		var out bytes.Buffer
+		if status, errs := rendered(t, context.Background(), &out, "--format", format, "-o", "-"); status != fine || errs != "" || len(left(t)) > 0 {
+			t.Fatalf("%s: status %d, %q, files %v", format, status, errs, left(t))
+		}
+		cmd := exec.Command(probe, "-v", "error", "-count_frames", "-show_entries", "stream=nb_read_frames", "-of", "csv=p=0", "-")
+		cmd.Stdin = &out
+		if got, err := cmd.CombinedOutput(); err != nil || strings.TrimSpace(string(got)) != "50" {
+			t.Errorf("%s: %q frames, %v, want 50", format, got, err)
+		}
+	}
+}
+
 // TestRenderVideoRefused: what a film cannot be is told before anything is
 // drawn.
 func TestRenderVideoRefused(t *testing.T) {
 	t.Chdir(t.TempDir())
 	if _, err := exec.LookPath(videoTool); err == nil {
-		for _, args := range [][]string{{"--format", "mp4", "--background", "clear"}, {"--format", "mp4", "--size", "65x64"}, {"--format", "webm", "-o", "-"}} {
+		for _, args := range [][]string{{"--format", "mp4", "--background", "clear"}, {"--format", "mp4", "--size", "65x64"}} {
 			if status, errs := rendered(t, context.Background(), io.Discard, args...); status != unusable || strings.Count(errs, "\n") != 1 {
 				t.Errorf("%v: status %d, %q, want %d and one line", args, status, errs, unusable)
 			}

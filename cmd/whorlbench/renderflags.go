@@ -52,6 +52,7 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	flags.StringVar(&in.trail, "trail", "round", "")
 	flags.StringVar(&in.show, "show", "", "")
 	flags.StringVar(&in.hide, "hide", "", "")
+	flags.StringVar(&req.Show.Caption, "caption", "", "")
 	flags.StringVar(&req.public, "public-url", "", "")
 	if files, status, done = parse(flags, args, say.Render.Usage, std); done {
 		return nil, req, status, true
@@ -93,8 +94,8 @@ func (in *texts) read(o *capture.Options) []string {
 	o.Per = capture.Per(r.choice("per", in.per, "beat", "petal"))
 	s := &o.Show
 	s.Trail = scene.TrailLength(r.choice("trail", in.trail, "round", "half", "all", "none"))
-	for _, i := range r.several("show", in.show, "grid", "slack", "pieces", "title", "names", "beats", "taken") {
-		*[]*bool{&s.HideGrid, &s.HideSlack, &s.ByPiece, &s.Title, &s.Names, &s.Beats, &s.Taken}[i] = i > 1 // the first two are not hidden then
+	for _, i := range r.several("show", in.show, "grid", "slack", "pieces", "title", "names", "beats", "taken", "timing") {
+		*[]*bool{&s.HideGrid, &s.HideSlack, &s.ByPiece, &s.Title, &s.Names, &s.Beats, &s.Taken, &s.Timing}[i] = i > 1 // the first two are not hidden then
 	}
 	for _, i := range r.several("hide", in.hide, "path", "arms", "letters", "kinds") {
 		*[]*bool{&s.HideHandPath, &s.HideArms, &s.HideLetters, &s.PlainInk}[i] = true

@@ -37,6 +37,7 @@ func TestRenderFlags(t *testing.T) {
 		{[]string{"--trail", "none"}, func(o *capture.Options) { o.Show.Trail = scene.NoTrail }},
 		{[]string{"--show", "grid"}, func(o *capture.Options) { o.Show.HideGrid = false }},
 		{[]string{"--show", "pieces, title"}, func(o *capture.Options) { o.Show.ByPiece, o.Show.Title = true, true }},
+		{[]string{"--show", "timing", "--caption", "Both hands; split"}, func(o *capture.Options) { o.Show.Timing, o.Show.Caption = true, "Both hands; split" }},
 		{[]string{"--show", "names,beats,"}, func(o *capture.Options) { o.Show.Names, o.Show.Beats = true, true }},
 		{[]string{"--hide", "path,arms"}, func(o *capture.Options) { o.Show.HideHandPath, o.Show.HideArms = true, true }},
 		{[]string{"--hide", "letters,kinds"}, func(o *capture.Options) { o.Show.HideLetters, o.Show.PlainInk = true, true }},

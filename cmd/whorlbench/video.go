@@ -55,17 +55,33 @@ func (v video) maker(req request) (maker, error) {
 	if v.even && (req.Width%2 == 1 || req.Height%2 == 1) {
 		return maker{}, fmt.Errorf(say.Render.Fault, fmt.Sprintf(words.Said.Capture.Even, req.Width, req.Height, req.format))
 	}
-	if req.out == "-" {
-		return maker{}, fmt.Errorf(say.Render.NoPipe, req.format)
-	}
 	return maker{
 		ready: req.take,
 		name:  func(t *capture.Take) string { return t.BaseName("", true) + v.ext },
 		loops: true,
-		write: func(ctx context.Context, _ io.Writer, file string, t *capture.Take, tell capture.Progress) error {
+		write: func(ctx context.Context, w io.Writer, file string, t *capture.Take, tell capture.Progress) error {
+			if file == "" {
+				return v.pass(ctx, w, tool, t, req.clicks, tell)
+			}
 			return v.write(ctx, tool, file, t, req.clicks, tell)
 		},
 	}, nil
+}
+
+// pass makes the film in a file for a while and copies that to w: ffmpeg goes
+// back in what it writes.
+func (v video) pass(ctx context.Context, w io.Writer, tool string, t *capture.Take, clicks bool, tell capture.Progress) error {
+	f, err := os.CreateTemp("", program+"-film*"+v.ext)
+	if err != nil {
+		return err
+	}
+	defer os.Remove(f.Name())
+	defer f.Close()
+	if err := v.write(ctx, tool, f.Name(), t, clicks, tell); err != nil {
+		return err
+	}
+	_, err = io.Copy(w, f)
+	return err
 }
 
 // clickFile makes the click track a file for a while, and returns how ffmpeg

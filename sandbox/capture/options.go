@@ -12,6 +12,7 @@ import (
 	"image/color"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"whorlbench/engine/frac"
 	"whorlbench/sandbox/display"
@@ -62,9 +63,11 @@ const (
 // Show says what is seen of the pattern, and what is written beside it.
 type Show struct {
 	scene.Options
-	Title bool // above
-	Beats bool // above, on the right: which beat it is
-	Names bool // below: the elementary pattern of the piece that plays
+	Title   bool   // above
+	Beats   bool   // above, on the right: which beat it is
+	Names   bool   // below: the elementary pattern of the piece that plays
+	Timing  bool   // below, of two hands: how the props stand to each other
+	Caption string // below all: a text of one's own
 }
 
 // Defaults are those of a lesson's loop: the pattern and no writing.
@@ -88,6 +91,7 @@ const (
 	mostFrames  = 10_000
 	mostCells   = 120
 	mostPixels  = 40_000_000 // of a sheet: 160 MB
+	mostCaption = 300        // characters
 )
 
 var leastSlow, mostSlow = frac.New(1, 10), frac.Int(100)
@@ -107,6 +111,7 @@ func (o *Options) Check(t *words.Table) error {
 	refuse(o.Slow.Less(leastSlow) || mostSlow.Less(o.Slow), w.Slow, words.Value(o.Slow), words.Value(leastSlow), words.Value(mostSlow))
 	refuse(o.Rounds < 0 || o.Rounds > mostRounds, w.Rounds, o.Rounds, mostRounds)
 	refuse(o.Moments < 2 || o.Moments > mostMoments, w.Moments, o.Moments, mostMoments)
+	refuse(utf8.RuneCountInString(o.Show.Caption) > mostCaption, w.Caption, utf8.RuneCountInString(o.Show.Caption), mostCaption)
 	refuse(o.At.Sign() < 0, w.At, words.Value(o.At))
 	return errors.Join(wrong...)
 }

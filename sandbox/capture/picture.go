@@ -30,6 +30,13 @@ const (
 	headLine = 0.68 * headRow // its base line
 	nameRow  = 21
 	nameFoot = 9
+
+	timingRow   = 34
+	timingBand  = 24
+	captionLine = 19
+	captionFoot = 10
+	// mostLines bounds a caption; what is left over ends in an ellipsis.
+	mostLines = 4
 )
 
 // unit returns how many pixels a CSS pixel has.
@@ -52,6 +59,26 @@ func (a *artist) stage(r display.Rect) *scene.Stage {
 	}
 }
 
+// rows are the parts of a whole picture, one under the other; what is not
+// shown has no height.
+type rows struct{ head, figure, names, timing, caption display.Rect }
+
+// rows shares a picture out.
+func (a *artist) rows() (r rows) {
+	r.figure = a.frame()
+	if a.Show.Title || a.Show.Beats {
+		r.head, r.figure = r.figure.CutTop(headRow)
+	}
+	r.caption, r.figure = a.underCaption(r.figure)
+	if len(a.props) > 0 {
+		r.timing, r.figure = r.figure.CutBottom(timingRow)
+	}
+	if a.Show.Names {
+		r.names, r.figure = r.figure.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
+	}
+	return r
+}
+
 // draw adds what is seen at a beat to l, over the whole picture.
 func (a *artist) draw(l *display.List, beat float64) {
 	a.drawStill(l)
@@ -60,62 +87,52 @@ func (a *artist) draw(l *display.List, beat float64) {
 
 // drawStill adds what is seen at every beat alike.
 func (a *artist) drawStill(l *display.List) {
-	head, r := a.parts()
+	r := a.rows()
 	if a.Show.Title {
 		aside := ""
 		if a.Show.Beats {
 			aside = a.words.BeatCount(a.count(), a.count()) // the widest
 		}
-		a.title(l, head, aside)
+		a.title(l, r.head, aside)
 	}
-	_, r = a.underNames(r)
+	a.caption(l, r.caption)
 	a.session.GoTo(0)
-	a.stage(r).DrawStill(l, a.session)
+	a.stage(r.figure).DrawStill(l, a.session)
 }
 
 // drawMoving adds what is another at another beat, which lies over the rest.
 func (a *artist) drawMoving(l *display.List, beat float64) {
-	head, r := a.parts()
+	r := a.rows()
 	if a.Show.Beats {
-		a.aside(l, head, a.beatText(beat))
+		a.aside(l, r.head, a.beatText(beat))
 	}
-	foot, r := a.underNames(r)
-	a.moving(l, a.stage(r), foot, beat)
+	if a.Show.Names {
+		a.names(l, r.names, beat)
+	}
+	a.band(l, r.timing, beat)
+	a.moving(l, a.stage(r.figure), beat)
 }
 
-// parts returns the row for title and beats, if they are shown, and the rest of
-// a picture.
-func (a *artist) parts() (head, rest display.Rect) {
-	if a.Show.Title || a.Show.Beats {
-		return a.frame().CutTop(headRow)
+// cellFigure adds the pattern at a beat to l, within r, and what its pieces are
+// called and how the props stand, if that is shown.
+func (a *artist) cellFigure(l *display.List, r display.Rect, beat float64) {
+	var foot display.Rect
+	if len(a.props) > 0 {
+		foot, r = r.CutBottom(nameRow)
+		a.timingText(l, foot, beat)
 	}
-	return display.Rect{}, a.frame()
-}
-
-// underNames returns the rows for what the pieces are called, if that is shown,
-// and the rest of r.
-func (a *artist) underNames(r display.Rect) (foot, rest display.Rect) {
-	if !a.Show.Names {
-		return display.Rect{}, r
+	if a.Show.Names {
+		foot, r = r.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
+		a.names(l, foot, beat)
 	}
-	return r.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
-}
-
-// figure adds the pattern at a beat to l, within r, and what its pieces are
-// called.
-func (a *artist) figure(l *display.List, r display.Rect, beat float64) {
-	foot, r := a.underNames(r)
 	a.session.GoTo(beat)
 	st := a.stage(r)
 	st.DrawStill(l, a.session)
-	a.moving(l, st, foot, beat)
+	a.moving(l, st, beat)
 }
 
 // moving adds what of a figure is another at another beat.
-func (a *artist) moving(l *display.List, st *scene.Stage, foot display.Rect, beat float64) {
-	if a.Show.Names {
-		a.names(l, foot, beat)
-	}
+func (a *artist) moving(l *display.List, st *scene.Stage, beat float64) {
 	a.session.GoTo(beat)
 	st.DrawMoving(l, a.session)
 	a.drawTethers(l, st, beat)

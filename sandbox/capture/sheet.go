@@ -96,6 +96,9 @@ func (a *artist) sheet() (*picture, error) {
 	p := &picture{
 		width: cols*(a.Width+gap) + gap, height: rows*(a.Height+gap) + gap + head, unit: u,
 	}
+	lines := a.captionLines(float64(p.width) / u)
+	foot := captionHeight(lines)
+	p.height += int(math.Round(foot * u))
 	if float64(p.width)*float64(p.height) > mostPixels {
 		return nil, fmt.Errorf(a.words.Capture.TooLarge, len(beats), a.Width, a.Height)
 	}
@@ -103,6 +106,7 @@ func (a *artist) sheet() (*picture, error) {
 	if a.Show.Title {
 		a.title(&p.list, display.Rect{Y: float64(gap) / u / 2, W: float64(p.width) / u, H: headRow}, "")
 	}
+	a.caption(&p.list, display.Rect{Y: float64(p.height)/u - foot, W: float64(p.width) / u, H: foot})
 	cell := a.frame()
 	for i, beat := range beats {
 		cell.X = float64(gap+i%cols*(a.Width+gap)) / u
@@ -135,5 +139,5 @@ func (a *artist) cell(l *display.List, r display.Rect, n int, beat float64) {
 	label := fmt.Sprintf(a.words.Capture.BeatAt, words.Value(frac.Near(beat+1, 0.005, 1000)))
 	x := r.X + r.W - inset - a.faces.Width(label, theme.TextBody, false)
 	l.Text(display.Pt{X: x, Y: at.Y + theme.TextBody*0.36}, theme.TextBody, false, a.theme.Muted, label)
-	a.figure(l, area, beat)
+	a.cellFigure(l, area, beat)
 }

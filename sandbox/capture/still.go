@@ -31,17 +31,16 @@ func (a *artist) still() *picture {
 func (a *artist) strobe() *picture {
 	p := &picture{width: a.Width, height: a.Height, unit: a.unit()}
 	p.list.Reset(a.ground())
-	area := a.frame()
+	r := a.rows()
 	if a.Show.Title {
-		var top display.Rect
-		top, area = area.CutTop(headRow)
-		a.title(&p.list, top, "")
+		a.title(&p.list, r.head, "")
 	}
+	a.caption(&p.list, r.caption)
 	beats := make([]float64, a.Moments)
 	for k := range beats {
 		beats[k] = a.beats.Mul(frac.New(int64(k), int64(a.Moments))).Float()
 	}
-	st := a.stage(area)
+	st := a.stage(r.figure)
 	st.DrawStrobe(&p.list, a.session, beats, a.beats.Float())
 	a.drawTethers(&p.list, st, 0)
 	return p

@@ -5,6 +5,7 @@ import (
 	"math/big"
 
 	"whorlbench/engine"
+	"whorlbench/engine/duet"
 	"whorlbench/engine/frac"
 	"whorlbench/engine/tether"
 	"whorlbench/sandbox/display"
@@ -32,6 +33,7 @@ type Take struct {
 	closing frac.Frac
 	closes  bool
 	tethers []tether.Result // where they are shown
+	props   []duet.Span     // likewise, of two hands
 }
 
 // New makes a pattern ready to be captured. Its errors say, line by line, what
@@ -46,6 +48,10 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 			t.tethers = append(t.tethers, tether.Of(track, p.Tempo, p.Performer.Rigid))
 		}
 	}
+	if left, right := t.hand(engine.Left), t.hand(engine.Right); t.Show.Timing && left != nil && right != nil {
+		r := duet.Read(left, right)
+		t.props = r.Props
+	}
 	if n := frames(t.seconds, o.FPS); n.Cmp(big.NewInt(mostFrames)) > 0 {
 		if o.Rounds == 0 && t.closes {
 			return nil, fmt.Errorf(w.Capture.TooManyWays, w.CountRounds(t.closing.Div(t.round).Round(frac.Int(1)).Num()), mostFrames)
@@ -56,6 +62,16 @@ func New(p engine.Pattern, o Options, w *words.Table) (*Take, error) {
 		t.Extent = t.reach()
 	}
 	return t, nil
+}
+
+// hand returns a hand's lane, nil if there is none.
+func (t *Take) hand(side engine.Side) *engine.Track {
+	for _, track := range t.tracks {
+		if track.Lane.Side == side {
+			return track
+		}
+	}
+	return nil
 }
 
 // prepare is New but for what takes longer the more beats there are.

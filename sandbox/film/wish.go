@@ -34,6 +34,7 @@ type Wish struct {
 	Clicks  bool   `json:"clicks"` // of a film
 	Trail   int    `json:"trail"`  // as scene.TrailLength counts
 	Show    Shown  `json:"show"`
+	Caption string `json:"caption"`
 }
 
 // Shown is what of the pattern is seen, and what is written.
@@ -47,6 +48,7 @@ type Shown struct {
 	Title   bool `json:"title"`
 	Beats   bool `json:"beats"`
 	Names   bool `json:"names"`
+	Timing  bool `json:"timing"`
 	Slack   bool `json:"slack"`
 	Taken   bool `json:"taken"`
 }
@@ -136,6 +138,7 @@ func (in *Wish) options(w *words.Table) (capture.Options, error) {
 	s.HideArms, s.HideHandPath, s.HideGrid, s.HideLetters, s.PlainInk = !shown.Arms, !shown.Path, !shown.Grid, !shown.Letters, !shown.Kinds
 	s.HideSlack, s.Taken = !shown.Slack, shown.Taken
 	s.ByPiece, s.Title, s.Beats, s.Names = shown.Pieces, shown.Title, shown.Beats, shown.Names
+	s.Timing, s.Caption = shown.Timing, strings.TrimSpace(in.Caption)
 	return o, errors.Join(wrong...)
 }
 

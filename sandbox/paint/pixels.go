@@ -102,16 +102,19 @@ const subPixels = 256
 
 // snapped returns a vertex's place in subPixels. What lies far outside of any
 // picture is brought near enough that products fit.
-func snapped(v *Vertex) (x, y int64) {
+func snapped(v *Vertex) (x, y int64) { return snap(v.X), snap(v.Y) }
+
+func snap(f float32) int64 {
 	const far = 1 << 20
-	snap := func(f float32) int64 {
-		f = min(max(f, -far), far) * subPixels
-		if f < 0 {
-			return int64(f - 0.5)
-		}
-		return int64(f + 0.5)
+	switch { // not by min and max, which WebAssembly calls
+	case f >= far:
+		return far * subPixels
+	case f >= 0:
+		return int64(f*subPixels + 0.5)
+	case f > -far:
+		return int64(f*subPixels - 0.5)
 	}
-	return snap(v.X), snap(v.Y)
+	return -far * subPixels
 }
 
 // edge is where a side of a triangle holds pixels: those at which its value,

@@ -16,6 +16,7 @@ type Capture struct {
 	Rounds      string // %d: found; %d: allowed
 	Moments     string // %d: found; %d: allowed
 	At          string // %s: found
+	Caption     string // %d: characters found; %d: allowed
 	TooMany     string // %d: frames; %d: allowed
 	TooManyWays string // %s: rounds after which it closes; %d: frames allowed
 	TooLarge    string // %d: pictures on a sheet; %d, %d: pixels
@@ -36,6 +37,7 @@ var englishCapture = Capture{
 	Rounds:      "rounds: found %d, allowed 1 to %d, or whole",
 	Moments:     "moments: found %d, allowed 2 to %d",
 	At:          "beat: found %s, allowed 0 or more",
+	Caption:     "caption: found %d characters, allowed at most %d",
 	TooMany:     "%d frames are too many, at most %d: ask for fewer rounds or frames a second",
 	TooManyWays: "it closes only after %s, more than %d frames: ask for some of its rounds",
 	TooLarge:    "a sheet of %d pictures, each %d by %d pixels, is too large: ask for smaller ones",

@@ -14,7 +14,7 @@ type Film struct {
 	Pers                                       [2]string // as capture.Per counts
 	Colours, Ground, GroundTheme, GroundColour string
 	GroundClear, Colour, Mirror, Shown, Names  string
-	Title, Beats, Arms, Kinds                  string
+	Title, Beats, Arms, Kinds, Timing, Caption string
 	Preview, Make, Stop, Background            string
 	Still                                      string // %s: file name
 	Loop                                       string // %s: file name, %d: frames, %s: seconds
@@ -73,6 +73,7 @@ var englishFilm = Film{
 	Colours: "Colours", Ground: "Behind the pattern", GroundTheme: "As on the bench", GroundColour: "One colour…", GroundClear: "Nothing (see-through)",
 	Colour: "Colour behind it", Mirror: "As in a mirror", Shown: "What is shown", Names: "What each piece is called",
 	Title: "Title", Beats: "Beat counter", Arms: "Arms and shoulders", Kinds: "Strokes by kind",
+	Timing: "How the props stand to each other (two hands)", Caption: "Caption",
 	Preview: "Preview", Make: "Make the file", Stop: "Stop",
 	Background: "You can close this and go on; the file comes when it is ready.",
 	Still:      "%s",

@@ -11,7 +11,6 @@ type Render struct {
 	Background  string // %q: found
 	Opaque      string // %s: format
 	OneOut      string // %d: files given
-	NoPipe      string // %s: format
 	Fault       string // %v: what is wrong
 	Of          string // %s: file, %v: what is wrong
 	There       string // %s: file
@@ -66,8 +65,10 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
   --mirror             as in a mirror, for learners who face the picture
   --trail LENGTH       round, half, all or none (default round)
   --show LIST          more of: grid, pieces (a colour each), title, names, beats,
-                       slack (dots where a tether would go slack), taken (the way a hand
-                       would really take)
+                       timing (how the props of two hands stand to each other), slack
+                       (dots where a tether would go slack), taken (the way a hand would
+                       really take)
+  --caption TEXT       a text below
   --hide LIST          less of: path (of the hand), arms, letters, kinds (of stroke)
   --clicks             webm and mp4: a click on each beat, others at joins and rounds
   --same-frame         frames all files alike, so that they can stand side by side
@@ -82,7 +83,6 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	Background:  "whorlbench render: --background: found %q, allowed theme, clear, or a colour such as #ffffff",
 	Opaque:      "whorlbench render: --background: clear is not to be had in %s",
 	OneOut:      "whorlbench render: standard output takes one file, found %d; try: -o FOLDER/",
-	NoPipe:      "whorlbench render: %s needs a file to write to, not standard output",
 	Fault:       "whorlbench render: %v",
 	Of:          "%s: %v",
 	There:       "%s is already there; --force overwrites it",

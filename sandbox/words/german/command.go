@@ -172,8 +172,10 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
   --mirror             wie im Spiegel, für Lernende vor dem Bild
   --trail LÄNGE        round, half, all oder none (sonst round)
   --show LISTE         mehr davon: grid, pieces (je eine Farbe), title, names, beats,
-                       slack (Punkte, wo eine Schnur schlaff würde), taken (der Weg, den
-                       eine Hand wirklich nähme)
+                       timing (wie die Props zweier Hände zueinander stehen), slack
+                       (Punkte, wo eine Schnur schlaff würde), taken (der Weg, den eine
+                       Hand wirklich nähme)
+  --caption TEXT       ein Text darunter
   --hide LISTE         weniger davon: path (der Hand), arms, letters, kinds (der Striche)
   --clicks             webm und mp4: ein Klick auf jedem Schlag, andere an Übergängen und Runden
   --same-frame         rahmt alle Dateien gleich, damit sie nebeneinanderstehen können
@@ -192,7 +194,6 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
 	BadPublic:   "whorlbench render: --public-url: %v",
 	Silent:      "whorlbench render: --clicks: eine Klickspur gibt es in webm und mp4, nicht in %s",
 	OneOut:      "whorlbench render: die Standardausgabe nimmt eine Datei, %d gefunden; versuch: -o ORDNER/",
-	NoPipe:      "whorlbench render: %s braucht eine Datei zum Schreiben, nicht die Standardausgabe",
 	Fault:       "whorlbench render: %v",
 	Of:          "%s: %v",
 	There:       "%s ist schon da; --force überschreibt es",
