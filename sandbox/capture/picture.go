@@ -208,7 +208,7 @@ func (a *artist) paintGround() *image.RGBA {
 }
 
 // paint paints the picture of a beat on dst, whose ground is paintGround's.
-func (a *artist) paint(dst *paint.Canvas, ground *image.RGBA, l *display.List, beat float64) {
+func (a *artist) paint(dst *paint.Layer, ground *image.RGBA, l *display.List, beat float64) {
 	l.Reset(a.ground())
 	a.drawMoving(l, beat)
 	a.pixels.PaintOver(dst, ground, l, a.unit())
