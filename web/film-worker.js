@@ -20,6 +20,7 @@ const go = new Go();
 Promise.all([WebAssembly.instantiateStreaming(fetch("film.wasm"), go.importObject), table()])
   .then(([{ instance }, words]) => {
     self.whorlbenchWords = words;
+    self.whorlbenchMemory = instance.exports.mem;
     return go.run(instance);
   })
   .catch((err) => postMessage({ failed: err.message }));

@@ -6,7 +6,7 @@ import (
 )
 
 // cellShift is how wide a cell is: 1<<cellShift pixels of one row.
-const cellShift = 4
+const cellShift = 3
 
 // Cells are a set of the pixels of a picture, cell by cell: a few more than
 // were put in.

@@ -107,6 +107,7 @@ func (m *Mesh) section(p, side display.Pt, w pen, alpha float32, joined bool) {
 	if !joined {
 		return
 	}
+	m.sections = append(m.sections, len(m.Indices))
 	b := m.base() - 4
 	a := b - 4
 	for s := range uint16(3) {

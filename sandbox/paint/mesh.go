@@ -32,6 +32,7 @@ type Mesh struct {
 	Vertices []Vertex
 	Indices  []uint16
 	Batches  []Batch
+	sections []int // where in Indices the parts of ribbons begin
 
 	atlas *Atlas
 	scale float64
@@ -67,6 +68,7 @@ func (m *Mesh) BuildMoving(l *display.List, scale float64, size image.Point) {
 
 func (m *Mesh) build(l *display.List, marks []display.Mark, scale float64, over image.Point) {
 	m.Vertices, m.Indices, m.Batches = m.Vertices[:0], m.Indices[:0], append(m.Batches[:0], Batch{})
+	m.sections = m.sections[:0]
 	m.scale = scale
 	if over != (image.Point{}) {
 		m.from(true)

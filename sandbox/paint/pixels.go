@@ -39,11 +39,20 @@ func (p *Pixels) Paint(dst *image.RGBA, l *display.List, scale float64) {
 func (p *Pixels) triangles(dst *image.RGBA, l *display.List, scale float64) {
 	p.build(l, scale)
 	p.upload()
+	sections := p.mesh.sections
 	for _, b := range p.mesh.Batches {
 		vs := p.mesh.Vertices[b.FirstVertex:b.EndVertex]
-		idx := p.mesh.Indices[b.FirstIndex:b.EndIndex]
-		for i := 0; i+2 < len(idx); i += 3 {
-			p.triangle(dst, &vs[idx[i]], &vs[idx[i+1]], &vs[idx[i+2]])
+		for i := b.FirstIndex; i+2 < b.EndIndex; {
+			idx := p.mesh.Indices[i:b.EndIndex]
+			if len(sections) > 0 && sections[0] == i {
+				sections = sections[1:]
+				if p.section(dst, (*[4]Vertex)(vs[idx[0]:]), (*[4]Vertex)(vs[idx[1]:])) {
+					i += sectionIndices
+					continue
+				}
+			}
+			p.triangle(dst, &vs[idx[0]], &vs[idx[1]], &vs[idx[2]])
+			i += 3
 		}
 	}
 }
@@ -169,97 +178,96 @@ func (p *Pixels) triangle(dst *image.RGBA, a, b, c *Vertex) {
 	}
 	px, py := int64(x0), int64(y0)
 	eb, ec, ea := newEdge(cx, cy, ax, ay, px, py), newEdge(ax, ay, bx, by, px, py), newEdge(bx, by, cx, cy, px, py)
-	flat := a.R == b.R && a.R == c.R && a.G == b.G && a.G == c.G && a.B == b.B && a.B == c.B && a.A == b.A && a.A == c.A
-	plain := a.U == b.U && a.U == c.U && a.V == b.V && a.V == c.V
-	k := 1 / float64(whole)
-	var ink spread
-	if plain && !(flat && a.A == 1) {
-		ink = newSpread(a, b, c, ea, eb, k)
-	}
-	wide := int64(x1 - x0)
+	k, wide := 1/float64(whole), int64(x1-x0)
+	letters := a.U != b.U || a.U != c.U || a.V != b.V || a.V != c.V
+	ink := newCoat(a, b, c, &ea, &eb, k)
 	for y := y0; y < y1; y, ea.at, eb.at, ec.at = y+1, ea.at+ea.dy, eb.at+eb.dy, ec.at+ec.dy {
-		from, to := int64(0), wide
-		if wide <= narrow {
-			from, to = inside(ea, eb, ec, wide)
-		} else {
-			from, to = ec.within(eb.within(ea.within(0, wide)))
-		}
-		if from >= to {
-			continue
-		}
-		if p.painted != nil {
-			p.painted.mark(y, x0+int(from), x0+int(to))
-		}
-		some := dst.Pix[y*dst.Stride+4*(x0+int(from)) : y*dst.Stride+4*(x0+int(to))]
-		switch {
-		case flat && plain && a.A == 1:
-			c := [4]uint8{uint8(a.R*255 + 0.5), uint8(a.G*255 + 0.5), uint8(a.B*255 + 0.5), 255}
-			for ; len(some) >= 4; some = some[4:] {
-				some[0], some[1], some[2], some[3] = c[0], c[1], c[2], c[3]
+		if from, to := ec.within(eb.within(ea.within(0, wide))); from < to {
+			pix := p.run(dst, y, x0+int(from), x0+int(to))
+			if letters {
+				p.letter(pix, a, b, c, [2]int64{ea.at + from*ea.dx, eb.at + from*eb.dx}, [2]int64{ea.dx, eb.dx}, float32(k))
+			} else {
+				ink.over(pix, ink.at+from*ink.dx)
 			}
-		case plain:
-			ink.over(some, from, int64(y-y0))
-		default:
-			p.letter(some, a, b, c, [2]int64{ea.at + from*ea.dx, eb.at + from*eb.dx}, [2]int64{ea.dx, eb.dx}, float32(k))
 		}
+		ink.at += ink.dy
 	}
 }
 
-// narrow is how many pixels are tried one by one sooner than reckoned by
-// divisions.
-const narrow = 12
-
-// inside returns which of the first wide pixels of a row are on the inner side
-// of three edges.
-func inside(a, b, c edge, wide int64) (from, to int64) {
-	va, vb, vc := a.at, b.at, c.at
-	for from < wide && va|vb|vc < 0 {
-		from, va, vb, vc = from+1, va+a.dx, vb+b.dx, vc+c.dx
+// run returns the pixels [from, to) of row y, which will be painted.
+func (p *Pixels) run(dst *image.RGBA, y, from, to int) []uint8 {
+	if p.painted != nil {
+		p.painted.mark(y, from, to)
 	}
-	for to = from; to < wide && va|vb|vc >= 0; {
-		to, va, vb, vc = to+1, va+a.dx, vb+b.dx, vc+c.dx
-	}
-	return from, to
+	return dst.Pix[y*dst.Stride+4*from : y*dst.Stride+4*to]
 }
 
-// A spread is the colours of a triangle, opacity multiplied in: from the first
-// pixel on they change evenly with each across and down. Its numbers are in
-// 65536ths, colours of a 255th, opacity of the whole.
-type spread struct{ at, dx, dy [4]int64 }
+// A coat is what a triangle without letters is painted with: one ink, as all
+// of them have, whose opacity changes evenly with each pixel across and down
+// from the first. Opacity is in 65536ths.
+type coat struct {
+	rgb
+	at, dx, dy int64
+}
+
+// rgb is an ink without its opacity, 0 to 255.
+type rgb struct{ r, g, b int64 }
+
+// inkFrom returns a vertex's ink.
+func inkFrom(v *Vertex) rgb {
+	if v.A == 0 {
+		return rgb{}
+	}
+	whole := 255 / v.A
+	return rgb{int64(v.R*whole + 0.5), int64(v.G*whole + 0.5), int64(v.B*whole + 0.5)}
+}
 
 const (
-	spreadBits = 16
-	spreadOne  = 1 << spreadBits
+	coatBits = 16
+	coatOne  = 1 << coatBits
 )
 
-func newSpread(a, b, c *Vertex, ea, eb edge, k float64) (s spread) {
-	for i, v := range [4][3]float32{{a.R, b.R, c.R}, {a.G, b.G, c.G}, {a.B, b.B, c.B}, {a.A, b.A, c.A}} {
-		one := 255 * k * spreadOne
-		if i == 3 {
-			one = k * spreadOne
-		}
-		// The corners' shares add up to one, so that one of the three follows.
-		va, vb, vc := float64(v[0])-float64(v[2]), float64(v[1])-float64(v[2]), float64(v[2])
-		s.dx[i] = int64(one * (float64(ea.dx)*va + float64(eb.dx)*vb))
-		s.dy[i] = int64(one * (float64(ea.dy)*va + float64(eb.dy)*vb))
-		s.at[i] = int64(one*(float64(ea.at)*va+float64(eb.at)*vb) + one/k*vc)
+func newCoat(a, b, c *Vertex, ea, eb *edge, k float64) coat {
+	full := a
+	if b.A > full.A {
+		full = b
 	}
-	return s
+	if c.A > full.A {
+		full = c
+	}
+	ink := coat{rgb: inkFrom(full), at: int64(coatOne * float64(full.A))}
+	if a.A == b.A && a.A == c.A {
+		return ink
+	}
+	// The corners' shares add up to one, so that one of the three follows.
+	va, vb := coatOne*(float64(a.A)-float64(c.A)), coatOne*(float64(b.A)-float64(c.A))
+	ink.dx = int64(k * (float64(ea.dx)*va + float64(eb.dx)*vb))
+	ink.dy = int64(k * (float64(ea.dy)*va + float64(eb.dy)*vb))
+	ink.at = int64(k*(float64(ea.at)*va+float64(eb.at)*vb) + coatOne*float64(c.A))
+	return ink
 }
 
-// over paints a run of pixels, so many across and down from the first.
-func (s *spread) over(pix []uint8, x, y int64) {
-	at := func(i int) int64 { return s.at[i] + x*s.dx[i] + y*s.dy[i] }
-	r, g, b, al := at(0), at(1), at(2), at(3)
-	const half = spreadOne / 2
-	for ; len(pix) >= 4; pix = pix[4:] {
-		if rest := spreadOne - al; rest < spreadOne {
-			pix[0] = uint8((r + int64(pix[0])*rest + half) >> spreadBits)
-			pix[1] = uint8((g + int64(pix[1])*rest + half) >> spreadBits)
-			pix[2] = uint8((b + int64(pix[2])*rest + half) >> spreadBits)
-			pix[3] = uint8((255*al + int64(pix[3])*rest + half) >> spreadBits)
+// over paints a run of pixels, the first with the given opacity.
+func (k *coat) over(pix []uint8, al int64) {
+	if al >= coatOne && k.dx == 0 {
+		r, g, b := uint8(k.r), uint8(k.g), uint8(k.b)
+		for ; len(pix) >= 4; pix = pix[4:] {
+			pix[0], pix[1], pix[2], pix[3] = r, g, b, 255
 		}
-		r, g, b, al = r+s.dx[0], g+s.dx[1], b+s.dx[2], al+s.dx[3]
+		return
+	}
+	r, g, b, dx := k.r, k.g, k.b, k.dx
+	const half = coatOne / 2
+	for ; len(pix) >= 4; pix, al = pix[4:], al+dx {
+		if al <= 0 {
+			continue
+		}
+		w := min(al, coatOne)
+		rest := coatOne - w
+		pix[0] = uint8((r*w + int64(pix[0])*rest + half) >> coatBits)
+		pix[1] = uint8((g*w + int64(pix[1])*rest + half) >> coatBits)
+		pix[2] = uint8((b*w + int64(pix[2])*rest + half) >> coatBits)
+		pix[3] = uint8((255*w + int64(pix[3])*rest + half) >> coatBits)
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"image"
 	"io"
 	"syscall/js"
+	"unsafe"
 
 	"whorlbench/sandbox/capture"
 	"whorlbench/sandbox/film"
@@ -167,14 +168,19 @@ func (e *encoder) add(k int, f frame) error {
 	if e.err != nil {
 		return e.err
 	}
-	data := js.Global().Get("Uint8Array").New(len(f.pixels))
-	js.CopyBytesToJS(data, f.pixels)
-	picture := js.Global().Get("VideoFrame").New(data, map[string]any{
+	picture := js.Global().Get("VideoFrame").New(lent(f.pixels), map[string]any{
 		"format": "I420", "codedWidth": f.width, "codedHeight": f.height, "timestamp": f.begins, "duration": f.lasts, "colorSpace": filmed,
 	})
 	e.Call("encode", picture, map[string]any{"keyFrame": k%keyEvery == 0})
 	picture.Call("close")
 	return nil
+}
+
+// lent returns the program's own memory of b, to be read at once: it is another
+// place when the memory has grown.
+func lent(b []byte) js.Value {
+	at := uintptr(unsafe.Pointer(unsafe.SliceData(b)))
+	return js.Global().Get("Uint8Array").New(js.Global().Get("whorlbenchMemory").Get("buffer"), int(at), len(b))
 }
 
 // filmed are the colours of frames.
