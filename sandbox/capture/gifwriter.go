@@ -157,12 +157,23 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 // row says what each pixel of a row is given, and makes r hold all that change.
 func (g *gifWriter) row(y int, ahead []byte, r *image.Rectangle) {
 	g.changes = g.changes[:0]
+	at := 4 * y * g.w
+	row, next := g.frame[at:at+4*g.w], ahead[at:at+4*g.w]
+	var was []byte
+	if g.frames > 0 {
+		was = g.prev[at : at+4*g.w]
+	}
 	g.changed.Runs(y, 1, func(from, to int) {
 		for x := from; x < to; x++ {
-			i := y*g.w + x
-			c := binary.LittleEndian.Uint32(g.frame[4*i:])
-			if g.frames == 0 || binary.LittleEndian.Uint32(g.prev[4*i:]) != c {
-				g.changes = append(g.changes, g.weigh(x, g.px[i].was, rgbOf(g.frame[4*i:]), rgbOf(ahead[4*i:])))
+			for was != nil && x+1 < to && binary.LittleEndian.Uint64(was[4*x:]) == binary.LittleEndian.Uint64(row[4*x:]) {
+				x += 2 // eight bytes at once
+			}
+			if x == to {
+				return
+			}
+			c := row[4*x : 4*x+4 : 4*x+4]
+			if was == nil || binary.LittleEndian.Uint32(was[4*x:]) != binary.LittleEndian.Uint32(c) {
+				g.changes = append(g.changes, g.weigh(x, g.px[y*g.w+x].was, rgbOf(c), rgbOf(next[4*x:4*x+4])))
 			}
 		}
 	})
