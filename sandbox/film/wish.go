@@ -191,8 +191,8 @@ func (j Job) About(w *words.Table) (text, note string) {
 // previewSide is the shorter side of the sheet's preview (pixels), large enough
 // for letters and lines to keep their share of it; previewMost bounds the other.
 const (
-	previewSide = 240
-	previewMost = 640
+	previewSide = 480
+	previewMost = 960
 )
 
 // Preview returns the wish as the sheet shows it before it is made: one small

@@ -72,7 +72,7 @@ func TestWishRefused(t *testing.T) {
 func TestPreview(t *testing.T) {
 	wish := strings.NewReplacer("180", "1080", "120", "1920").Replace(plain)
 	j, err := Preview(halfMoon(t), []byte(wish), &words.English)
-	if err != nil || j.Format != capture.PNG || j.Width != 240 || j.Height != 427 {
-		t.Fatalf("%v, %d by %d, want a PNG of 240 by 427", err, j.Width, j.Height)
+	if err != nil || j.Format != capture.PNG || j.Width != 480 || j.Height != 853 {
+		t.Fatalf("%v, %d by %d, want a PNG of 480 by 853", err, j.Width, j.Height)
 	}
 }
