@@ -75,8 +75,13 @@ bench.addEventListener("pointermove", (e) => {
   let name = "";
   for (const el of twins.values()) {
     const r = el.getBoundingClientRect();
-    if (e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) name = el.getAttribute("aria-label");
+    if (e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) {
+      name = el.getAttribute("aria-label");
+      const key = el.getAttribute("aria-keyshortcuts");
+      if (key?.length === 1) name += ` (${key})`;
+    }
   }
+  if (inTheDark()) name = "";
   attribute(bench, "title", name);
 });
 // A right click on a piece asks what to do with it, as a long press does.
@@ -170,6 +175,8 @@ function showTwins(json) {
   }
   for (const [id, el] of twins) if (!seen.has(id)) { el.remove(); twins.delete(id); }
   for (const [name, g] of groups) if (!seen.has(g)) { g.remove(); groups.delete(name); }
+  bench.classList.toggle("dark", inTheDark());
+  if (inTheDark()) bench.removeAttribute("title");
   if (twinsHold && twins.get(twinsHold)) twins.get(twinsHold).focus();
   else if (focused?.dataset?.id && focused !== document.activeElement && focused.isConnected) focused.focus();
   twinsHold = null;
@@ -234,6 +241,7 @@ const shortcuts = {
 // The big view, for a projector: the stage and words. A clicker's page keys go
 // through the running order; without one they step.
 let big = false;
+const inTheDark = () => big && twins.size === 1; // all is one control, which leads back
 function setBig(on) {
   big = on;
   document.documentElement.classList.toggle("big", on);

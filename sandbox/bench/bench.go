@@ -187,6 +187,7 @@ func (b *Bench) SetFrame(f Frame) {
 	}
 	if !b.frame.Line && f.Line {
 		b.toast = toast{} // it was about what is not seen there
+		b.enterBig()
 	}
 	appears := f.Beside && !b.frame.Beside
 	if b.frame = f; appears && b.compare != nil {

@@ -195,7 +195,7 @@ func workshop(t *testing.T, v *visit) {
 	if !v.screen.touch {
 		v.drawing(func() { v.keys(".", 0) })
 		v.wait(`!!` + twin("button", "Bring the picture back"))
-		v.shot("workshop-6-dark")
+		v.black()
 		v.drawing(func() { v.keys(kb.PageDown, 0) })
 		v.wait(`!!` + twin("button", "Leave pointing"))
 		v.drawing(func() { v.keys(kb.Escape, 0) })
