@@ -329,8 +329,8 @@ document.addEventListener("keydown", (e) => {
     else if (el.dataset.id.startsWith("piece-")) done = pieceKey(e, el);
     else if (el.dataset.id.startsWith("seam-")) done = seamKey(e, el);
     if (!done && (e.key === " " || e.key === "Enter") && el.type !== "range") return; // the button's own
-  } else if (el.closest?.("header")) {
-    return;
+  } else if (el.closest?.("input, select, textarea") || (el.closest?.("button") && (e.key === " " || e.key === "Enter"))) {
+    return; // the page's own: what is typed, or pressed
   }
   if (done || benchKey(e)) e.preventDefault();
 });
@@ -343,12 +343,18 @@ function show(id) {
 }
 for (const b of document.querySelectorAll("[data-close]")) b.addEventListener("click", () => b.closest("dialog").close());
 for (const d of document.querySelectorAll("dialog")) {
-  // A tap beside it closes it, unless something may have been typed.
-  // The touch that opened it may still send a click after it, which is none.
+  // A tap beside it closes it, unless something may have been typed. It is beside
+  // it where it begins and ends outside of its box: what lies between its parts is
+  // the dialog's own. The touch that opened it may still send a click after it,
+  // which is none.
   if (d.querySelector("form")) continue;
+  const beside = (e) => {
+    const r = d.getBoundingClientRect();
+    return e.target === d && (e.clientX < r.left || e.clientX > r.right || e.clientY < r.top || e.clientY > r.bottom);
+  };
   let down = false;
-  d.addEventListener("pointerdown", (e) => { down = e.target === d; });
-  d.addEventListener("click", (e) => { if (down && e.target === d) d.close(); down = false; });
+  d.addEventListener("pointerdown", (e) => { down = beside(e); });
+  d.addEventListener("click", (e) => { if (down && beside(e)) d.close(); down = false; });
 }
 
 // askNames asks for title and notes; what is saved with them is saved then.
@@ -391,11 +397,12 @@ function button(text, ...children) {
   return b;
 }
 
-// tool is a small button whose full name says what it belongs to.
+// tool is a small button whose full name says what it belongs to. What is written
+// on it stands in the name, so that it can be called by voice.
 function tool(text, label, press) {
   const b = button(text);
   b.className = "tool";
-  b.setAttribute("aria-label", label);
+  b.setAttribute("aria-label", label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`);
   b.addEventListener("click", press);
   return b;
 }

@@ -271,6 +271,7 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)
+	b.tellAside(now)
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}

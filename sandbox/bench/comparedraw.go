@@ -34,7 +34,7 @@ func (b *Bench) arrangeCompare() {
 	over := b.button(idOver, w.Over, "O", r[0])
 	over.Kind, over.On = widget.Toggle, c.over
 	b.button(idSwap, w.Swap, "X", r[1])
-	take := words.Named{Label: fmt.Sprintf(w.Take.Label, c.sides[c.other].Pattern().Title), Short: fmt.Sprintf(w.Take.Short, w.Sides[c.other])}
+	take := words.Named{Label: fmt.Sprintf(w.Take.Label, w.Sides[c.other], c.sides[c.other].Pattern().Title), Short: fmt.Sprintf(w.Take.Short, w.Sides[c.other])}
 	b.button(idTakeIn, take, "", r[2])
 	if len(r) > 3 {
 		b.button(idDiffers, w.Differs, "D", r[3])

@@ -1,12 +1,14 @@
 package bench_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"whorlbench/engine/seam"
 	"whorlbench/sandbox/bench"
 	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/widget"
 )
 
 // sheet returns what was shown to be read last.
@@ -94,6 +96,39 @@ func TestTryoutIsLeft(t *testing.T) {
 		if c.ID == "take" {
 			t.Error("after an edit, a way made from the pattern before can still be taken")
 		}
+	}
+}
+
+// When the pattern is changed while a way is shown, the person is told, and an undo
+// shows the way again; undoing more says that it was left.
+func TestTryoutIsPutAside(t *testing.T) {
+	r := kinked(t)
+	r.tap("seam-0-0")
+	r.action("ease into the turn")
+	way := r.host.Said[len(r.host.Said)-1]
+	shows := func() bool {
+		r.b.Draw()
+		return slices.ContainsFunc(r.b.Controls(), func(c widget.Control) bool { return c.ID == "take" })
+	}
+	r.b.Do(widget.Intent{ID: "prop", Act: widget.Set, Value: 2}, r.now) // as a tap on a little flower does
+	r.b.Step(0.016, r.now)
+	if want := r.b.Words.Tryout.Aside; shows() || !strings.Contains(strings.Join(r.host.Said, "|"), want) {
+		t.Errorf("the way can still be taken, or of %q nothing is %q", r.host.Said, want)
+	}
+	said := len(r.host.Said)
+	r.b.Step(0.016, r.now)
+	if len(r.host.Said) > said {
+		t.Errorf("it is said again: %q", r.host.Said[said:])
+	}
+	r.tap("undo")
+	r.b.Step(0.016, r.now)
+	if !shows() || !slices.Contains(r.host.Said[said:], way) {
+		t.Error("an undo does not show the way again")
+	}
+	r.tap("undo")
+	r.b.Step(0.016, r.now)
+	if last := r.host.Said[len(r.host.Said)-1]; shows() || last != r.b.Words.Tryout.Left {
+		t.Errorf("after a second undo %q is said last", last)
 	}
 }
 

@@ -51,7 +51,7 @@ var englishView = View{
 	BeatAt:     "beat %d · %s",
 	Leave:      "Leave",
 	Point:      Named{"Hold and point at one piece", "Point"},
-	LeavePoint: Named{"Leave pointing", "Go on"},
+	LeavePoint: Named{"Go on: leave pointing", "Go on"},
 	PieceBack:  "Point at the piece before",
 	PieceOn:    "Point at the next piece",
 	Previous:   Named{"Previous pattern of the running order", "Previous"},

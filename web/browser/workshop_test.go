@@ -85,7 +85,7 @@ func TestWorkshop(t *testing.T) {
 
 func workshop(t *testing.T, v *visit) {
 	v.pause()
-	v.press("button", "Flip the arm", " ")
+	v.press("button", "Flip arm", " ")
 	v.drawing(func() { eval[bool](v, `(whorlbenchProgram.act("playhead", "set", 1.25), true)`) })
 	mine, records := v.pattern(), v.records()
 	eval[bool](v, `(document.activeElement?.blur(), true)`)
@@ -176,7 +176,7 @@ func workshop(t *testing.T, v *visit) {
 	v.wait(`document.querySelector("#bench [data-id=point]").getAttribute("aria-pressed") === "true"`)
 	v.shot("workshop-4-point")
 	if v.screen.touch {
-		v.tap("Leave pointing")
+		v.tap("Go on")
 	} else {
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 	}
@@ -197,11 +197,11 @@ func workshop(t *testing.T, v *visit) {
 		v.wait(`!!` + twin("button", "Bring the picture back"))
 		v.black()
 		v.drawing(func() { v.keys(kb.PageDown, 0) })
-		v.wait(`!!` + twin("button", "Leave pointing"))
+		v.wait(`!!` + twin("button", "Go on"))
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 	} else {
-		v.tap("Leave pointing")
+		v.tap("Go on")
 		v.tap("Leave the big view")
 	}
 
