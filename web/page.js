@@ -410,6 +410,7 @@ function tool(text, label, press) {
 function patternButton(p) {
   const b = button("", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
   b.addEventListener("click", () => {
+    if (takesMore("library", p.id)) return;
     $("patterns").close();
     problem(other ? other.take("library", p.id) : program().pick(p.id));
   });
@@ -430,11 +431,22 @@ let patternsAt = 0; // how far down the list was looked through
 $("show-patterns").addEventListener("click", () => listPatterns());
 
 // listPatterns shows the list: to open one or, for a purpose { head, intro, take },
-// to choose one.
+// to choose one; where the purpose has more than one in mind, the list stays, and
+// says what take returns.
 let other = null; // the purpose
+function takesMore(from, id) {
+  if (other?.stays) $("patterns-said").textContent = other.take(from, id);
+  return !!other?.stays;
+}
 function listPatterns(purpose = null) {
   other = purpose;
   $("patterns").classList.toggle("choosing", !!other);
+  $("patterns").classList.toggle("stays", !!other?.stays);
+  $("patterns-said").textContent = "";
+  if ($("patterns-search").value) { // it was for what was looked for then
+    $("patterns-search").value = "";
+    patternsAt = 0;
+  }
   $("patterns-head").textContent = other?.head ?? $("patterns-head").dataset.plain;
   $("patterns-intro").textContent = other?.intro ?? $("patterns-intro").dataset.plain;
   const families = new Map();
@@ -488,6 +500,7 @@ function ownItem(p) {
   const when = put(dataset.changed, whenFormat.format(p.edited)) + (p.open ? ` · ${dataset.open}` : "");
   const open = button("", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade), element("small", when)));
   open.addEventListener("click", () => {
+    if (takesMore("own", p.id)) return;
     $("patterns").close();
     if (other) problem(other.take("own", p.id));
     else if (!p.open) problem(program().openOwn(p.id));
@@ -1082,5 +1095,5 @@ load();
 
 // What the other scripts use.
 export {
-  $, announce, button, element, give, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
+  $, announce, button, element, give, listPatterns, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
 };

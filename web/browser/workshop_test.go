@@ -279,6 +279,32 @@ func TestWorkshopFolder(t *testing.T) {
 		t.Errorf("with room again it says %q", got)
 	}
 
+	// Patterns of this browser are picked from the list of patterns, by what they are
+	// called; it stays for more, where it is, and is whole again when it opens anew.
+	before := v.orderTitles()
+	for range 2 {
+		v.click("order-pick")
+		v.wait(`document.getElementById("patterns").open`)
+		if eval[string](v, `document.getElementById("patterns-search").value`) != "" {
+			t.Error("what was looked for last time is still looked for")
+		}
+		eval[bool](v, `((s) => { s.value = "box mode"; s.dispatchEvent(new Event("input")); return true; })(document.getElementById("patterns-search"))`)
+		found := `[...document.querySelectorAll("#patterns-list section:not(#own) li:not([hidden]) > button:first-child")]`
+		if n := eval[int](v, found+".length"); n == 0 {
+			t.Fatal("no pattern in box mode is found")
+		}
+		eval[bool](v, "("+found+"[0].click(), true)")
+		if !eval[bool](v, `document.getElementById("patterns").open`) {
+			t.Fatal("the list is gone after one pattern")
+		}
+		v.shot("workshop-9-pick")
+		eval[bool](v, `(document.getElementById("patterns").close(), true)`)
+	}
+	if got, want := v.orderTitles(), before+strings.Repeat("|Harbour square at dusk", 2); got != want {
+		t.Errorf("lined up are %s, want %s", got, want)
+	}
+	v.shot("workshop-9-picked")
+
 	// A pattern of the list is opened in the bench, with undo.
 	v.drawing(func() { v.orderTool("Open " + titles[2] + " in the bench") })
 	v.wait(fmt.Sprintf(`document.title === %q && !document.querySelector("dialog[open]")`, titles[2]))
