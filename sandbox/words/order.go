@@ -83,7 +83,7 @@ var englishOrder = Order{
 		Unkept:  "This browser has no room to keep the running order. It is here until you close the page; save it as a ZIP to have it again.",
 		TooMany: "A running order holds {allowed} patterns; {found} would be too many. The rest was left out.",
 		Last:    "you stopped here",
-		Added:   "{n} added: {title}",
+		Added:   "{title} is number {n} now",
 		Unread:  "This one cannot be read any more, and is left out.",
 	},
 }

@@ -156,7 +156,7 @@ func TestCompareTakes(t *testing.T) {
 	first := v.pattern()
 	v.keys("d", 0)
 	v.choosePattern("Three sails at the quay")
-	v.tap("Open Three sails at the quay on the bench")
+	v.tap("Open B on the bench")
 	v.wait(compared + ` === null && whorlbenchProgram.about().title === "Three sails at the quay"`)
 	sails := v.pattern()
 	v.tap("Undo")

@@ -44,7 +44,7 @@ var order = words.Order{
 		Unkept:  "Dieser Browser hat keinen Platz, um den Ablaufplan zu behalten. Er ist hier, bis du die Seite schließt; speichere ihn als ZIP, um ihn wiederzuhaben.",
 		TooMany: "Ein Ablaufplan fasst {allowed} Muster; {found} wären zu viele. Der Rest ist ausgelassen.",
 		Last:    "hier hast du aufgehört",
-		Added:   "{n} hinzugefügt: {title}",
+		Added:   "{title} ist jetzt Nummer {n}",
 		Unread:  "Dieses lässt sich nicht mehr lesen und ist ausgelassen.",
 	},
 }
