@@ -132,6 +132,9 @@ func (b *Bench) drawCompareKey(l *display.List, st *scene.Stage) {
 		room = leave.X - r.X - 3*edge
 	}
 	size := theme.TextSmall * min(b.plan.text, foldActions)
+	if b.plan.desk {
+		size = theme.TextBody * min(b.plan.text, foldActions)
+	}
 	entries, _ := b.layKey(st, size, room, shown...)
 	b.drawKey(l, entries, display.Pt{X: r.X + 2*edge, Y: r.Y + 6 + size}, size, 2.5, b.theme.Stage, b.theme.Muted)
 }

@@ -233,7 +233,7 @@ var strip = words.Strip{
 	Straight: "geht geradeaus weiter", TurnsBy: "biegt um %s° ab", TurnsBack: "kehrt um, um %s°", Stays: "bleibt, wo sie ist",
 	Outward: "%s m/s nach außen: Der Zug wächst auf einmal", Inward: "%s m/s nach innen: Der Zug lässt auf einmal nach", Sideways: "%s m/s; mehr als %s ist ein Knick",
 	LengthNow: "Stück %d: %s",
-	Inserted:  "Angefügt: %s", InsertShort: "Dazu", InsertLabel: "Nach dem gewählten Stück anfügen: %s",
+	Inserted:  "Angefügt: %s", InsertGap: "Es passt nicht an: Tippe die Marke an der Lücke an, um das auszubessern, oder mach es rückgängig und sieh unter Folge nach, was folgen kann", InsertShort: "Dazu", InsertLabel: "Nach dem gewählten Stück anfügen: %s",
 	ZoomNow:    "Der Streifen zeigt %s",
 	Several:    words.TitledText{Label: "Mehrere wählen", Detail: "Tippe dann das Stück an, bis zu dem du sie willst."},
 	AllPieces:  words.TitledText{Label: "Alle wählen", Detail: "Die %d Stücke dieser Hand, um sie zusammen zu kopieren, zu verschieben, zu wiederholen oder herauszunehmen."},
