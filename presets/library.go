@@ -10,19 +10,13 @@ import (
 //go:embed library/*/*.toml
 var library embed.FS
 
-// families is the library in the order in which it is shown. The C-caps come
-// first, as the pattern of the first visit is one; then what they are cut
-// from, one speed ratio after the other, and what is put together of more
-// than that. Within a family the easier comes first, or the smaller number.
+// families is the library in the order in which it is shown: elementary patterns,
+// one speed ratio after the other, then what is put together of them. Within a
+// family the easier comes first, or the smaller number.
 var families = []struct {
 	id  string
 	ids []string
 }{
-	{"c-caps", []string{
-		"half-moon",           // extension, four-petal antispin
-		"bell-buoy",           // isolation, four-petal antispin
-		"wind-in-the-rigging", // two-petal in-spin, six-petal antispin
-	}},
 	{"units", []string{
 		"beam-from-the-mole", // extension
 		"tide-ring",          // isolation
@@ -52,6 +46,11 @@ var families = []struct {
 		"coil-of-rope", // in-spin, ratio 5/2
 		"paper-star",   // antispin, ratio −3/2
 		"net-mender",   // antispin, ratio −4/3
+	}},
+	{"c-caps", []string{
+		"half-moon",           // extension, four-petal antispin
+		"bell-buoy",           // isolation, four-petal antispin
+		"wind-in-the-rigging", // two-petal in-spin, six-petal antispin
 	}},
 	{"s-caps", []string{
 		"swan",      // extension and triquetra at equal speeds
@@ -117,5 +116,6 @@ func builtIn(family, id string) Entry {
 	return Entry{Family: family, ID: id, File: file, Data: data}
 }
 
-// First returns the pattern that is open at the first visit: a C-cap.
-func First() Entry { return builtIn(families[0].id, families[0].ids[0]) }
+// First returns the pattern that is open at the first visit: a C-cap, as what is
+// put together is what the program is for.
+func First() Entry { return builtIn("c-caps", "half-moon") }

@@ -191,7 +191,7 @@ func listed(p engine.Pattern) map[string]any {
 		heads = append(heads, map[string]any{"left": t.Left, "path": t.Path})
 	}
 	return map[string]any{
-		"title": p.Title, "notes": p.Notes, "heads": heads, "trade": study.Line(w, s),
+		"title": p.Title, "notes": p.Notes, "heads": heads, "trade": study.Listed(w, s),
 		"insert": w.Strip.InsertShort, "insertLabel": fmt.Sprintf(w.Strip.InsertLabel, p.Title),
 	}
 }

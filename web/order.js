@@ -1,7 +1,7 @@
 // The running order: patterns of a lesson, lined up here and shown one after
 // another in the big view. The page holds them as the texts of pattern files.
 
-import { $, announce, button, element, give, picture, program, read, setBig, show, tool, write, openFile } from "./page.js";
+import { $, announce, button, element, give, listPatterns, picture, program, read, setBig, show, tool, write, openFile } from "./page.js";
 
 const words = JSON.parse($("order-words").textContent);
 const key = "whorlbench.order";
@@ -174,19 +174,18 @@ async function within(entry) {
   return (await Promise.all(all.map(within))).flat();
 }
 
-function fillPick() {
-  const pick = $("order-pick"), { dataset } = pick;
-  const option = (kind, id, text) => { const o = element("option", text); o.value = `${kind} ${id}`; return o; };
-  const group = (label, options) => { const g = element("optgroup", "", ...options); g.label = label; return g; };
-  const families = new Map();
-  for (const p of program().library()) families.set(p.family, [...(families.get(p.family) ?? []), option("built-in", p.id, p.title)]);
-  const own = program().own().list.map((p) => option("own", p.id, p.title));
-  pick.replaceChildren(option("open", "", dataset.open), ...(own.length ? [group(dataset.own, own)] : []), ...[...families].map(([f, list]) => group(f, list)));
-}
-$("order-add").addEventListener("click", () => {
-  const r = program().orderPick(...$("order-pick").value.split(" "));
+// What this browser has is picked from the list of patterns, which stays for more;
+// what was added last is said there.
+function addPicked(kind, id) {
+  const r = program().orderPick(kind, id), n = items.length;
   add(r.items, r.problems ? [r.problems] : []);
+  return items.length > n ? fill(words.added, { n: items.length, title: items.at(-1).title }) : $("order-wrong").querySelector("pre").textContent;
+}
+$("order-pick").addEventListener("click", () => {
+  const { head, intro } = $("order-pick").dataset;
+  listPatterns({ head, intro, stays: true, take: (from, id) => addPicked(from === "own" ? "own" : "built-in", id) });
 });
+$("order-add-open").addEventListener("click", () => addPicked("open", ""));
 
 // ---- out of the list ----
 
@@ -214,7 +213,6 @@ function showOrder() {
   before = null;
   $("order-wrong").hidden = true;
   $("order-said").textContent = "";
-  fillPick();
   list();
   show("order");
 }

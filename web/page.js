@@ -75,8 +75,13 @@ bench.addEventListener("pointermove", (e) => {
   let name = "";
   for (const el of twins.values()) {
     const r = el.getBoundingClientRect();
-    if (e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) name = el.getAttribute("aria-label");
+    if (e.clientX >= r.left && e.clientX < r.right && e.clientY >= r.top && e.clientY < r.bottom) {
+      name = el.getAttribute("aria-label");
+      const key = el.getAttribute("aria-keyshortcuts");
+      if (key?.length === 1) name += ` (${key})`;
+    }
   }
+  if (inTheDark()) name = "";
   attribute(bench, "title", name);
 });
 // A right click on a piece asks what to do with it, as a long press does.
@@ -170,6 +175,8 @@ function showTwins(json) {
   }
   for (const [id, el] of twins) if (!seen.has(id)) { el.remove(); twins.delete(id); }
   for (const [name, g] of groups) if (!seen.has(g)) { g.remove(); groups.delete(name); }
+  bench.classList.toggle("dark", inTheDark());
+  if (inTheDark()) bench.removeAttribute("title");
   if (twinsHold && twins.get(twinsHold)) twins.get(twinsHold).focus();
   else if (focused?.dataset?.id && focused !== document.activeElement && focused.isConnected) focused.focus();
   twinsHold = null;
@@ -234,6 +241,7 @@ const shortcuts = {
 // The big view, for a projector: the stage and words. A clicker's page keys go
 // through the running order; without one they step.
 let big = false;
+const inTheDark = () => big && twins.size === 1; // all is one control, which leads back
 function setBig(on) {
   big = on;
   document.documentElement.classList.toggle("big", on);
@@ -321,8 +329,8 @@ document.addEventListener("keydown", (e) => {
     else if (el.dataset.id.startsWith("piece-")) done = pieceKey(e, el);
     else if (el.dataset.id.startsWith("seam-")) done = seamKey(e, el);
     if (!done && (e.key === " " || e.key === "Enter") && el.type !== "range") return; // the button's own
-  } else if (el.closest?.("header")) {
-    return;
+  } else if (el.closest?.("input, select, textarea") || (el.closest?.("button") && (e.key === " " || e.key === "Enter"))) {
+    return; // the page's own: what is typed, or pressed
   }
   if (done || benchKey(e)) e.preventDefault();
 });
@@ -335,12 +343,18 @@ function show(id) {
 }
 for (const b of document.querySelectorAll("[data-close]")) b.addEventListener("click", () => b.closest("dialog").close());
 for (const d of document.querySelectorAll("dialog")) {
-  // A tap beside it closes it, unless something may have been typed.
-  // The touch that opened it may still send a click after it, which is none.
+  // A tap beside it closes it, unless something may have been typed. It is beside
+  // it where it begins and ends outside of its box: what lies between its parts is
+  // the dialog's own. The touch that opened it may still send a click after it,
+  // which is none.
   if (d.querySelector("form")) continue;
+  const beside = (e) => {
+    const r = d.getBoundingClientRect();
+    return e.target === d && (e.clientX < r.left || e.clientX > r.right || e.clientY < r.top || e.clientY > r.bottom);
+  };
   let down = false;
-  d.addEventListener("pointerdown", (e) => { down = e.target === d; });
-  d.addEventListener("click", (e) => { if (down && e.target === d) d.close(); down = false; });
+  d.addEventListener("pointerdown", (e) => { down = beside(e); });
+  d.addEventListener("click", (e) => { if (down && beside(e)) d.close(); down = false; });
 }
 
 // askNames asks for title and notes; what is saved with them is saved then.
@@ -383,11 +397,12 @@ function button(text, ...children) {
   return b;
 }
 
-// tool is a small button whose full name says what it belongs to.
+// tool is a small button whose full name says what it belongs to. What is written
+// on it stands in the name, so that it can be called by voice.
 function tool(text, label, press) {
   const b = button(text);
   b.className = "tool";
-  b.setAttribute("aria-label", label);
+  b.setAttribute("aria-label", label.toLowerCase().includes(text.toLowerCase()) ? label : `${text}: ${label}`);
   b.addEventListener("click", press);
   return b;
 }
@@ -395,6 +410,7 @@ function tool(text, label, press) {
 function patternButton(p) {
   const b = button("", picture(p.heads), element("span", "", element("b", p.trade), element("small", p.title)));
   b.addEventListener("click", () => {
+    if (takesMore("library", p.id)) return;
     $("patterns").close();
     problem(other ? other.take("library", p.id) : program().pick(p.id));
   });
@@ -415,11 +431,22 @@ let patternsAt = 0; // how far down the list was looked through
 $("show-patterns").addEventListener("click", () => listPatterns());
 
 // listPatterns shows the list: to open one or, for a purpose { head, intro, take },
-// to choose one.
+// to choose one; where the purpose has more than one in mind, the list stays, and
+// says what take returns.
 let other = null; // the purpose
+function takesMore(from, id) {
+  if (other?.stays) $("patterns-said").textContent = other.take(from, id);
+  return !!other?.stays;
+}
 function listPatterns(purpose = null) {
   other = purpose;
   $("patterns").classList.toggle("choosing", !!other);
+  $("patterns").classList.toggle("stays", !!other?.stays);
+  $("patterns-said").textContent = "";
+  if ($("patterns-search").value) { // it was for what was looked for then
+    $("patterns-search").value = "";
+    patternsAt = 0;
+  }
   $("patterns-head").textContent = other?.head ?? $("patterns-head").dataset.plain;
   $("patterns-intro").textContent = other?.intro ?? $("patterns-intro").dataset.plain;
   const families = new Map();
@@ -473,6 +500,7 @@ function ownItem(p) {
   const when = put(dataset.changed, whenFormat.format(p.edited)) + (p.open ? ` · ${dataset.open}` : "");
   const open = button("", picture(p.heads), element("span", "", element("b", p.title), element("small", p.trade), element("small", when)));
   open.addEventListener("click", () => {
+    if (takesMore("own", p.id)) return;
     $("patterns").close();
     if (other) problem(other.take("own", p.id));
     else if (!p.open) problem(program().openOwn(p.id));
@@ -1067,5 +1095,5 @@ load();
 
 // What the other scripts use.
 export {
-  $, announce, button, element, give, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
+  $, announce, button, element, give, listPatterns, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
 };

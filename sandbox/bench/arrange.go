@@ -56,6 +56,7 @@ func (b *Bench) arrange() {
 	if b.compare == nil {
 		b.keepReach()
 		b.follow()
+		b.followBig()
 	}
 	if b.keeps() {
 		b.moveRuler()

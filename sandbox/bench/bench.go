@@ -187,6 +187,7 @@ func (b *Bench) SetFrame(f Frame) {
 	}
 	if !b.frame.Line && f.Line {
 		b.toast = toast{} // it was about what is not seen there
+		b.enterBig()
 	}
 	appears := f.Beside && !b.frame.Beside
 	if b.frame = f; appears && b.compare != nil {
@@ -270,6 +271,7 @@ func (b *Bench) Step(seconds, now float64) (moving bool) {
 		b.Session.Advance(seconds)
 	}
 	b.waited(now)
+	b.tellAside(now)
 	if b.toast.text != "" && now >= b.toast.until {
 		b.toast = toast{}
 	}

@@ -9,6 +9,7 @@ import (
 	"whorlbench/sandbox/bench"
 	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/study"
 	"whorlbench/sandbox/theme"
 	"whorlbench/sandbox/widget"
 )
@@ -25,10 +26,18 @@ func bigFrames() []bench.Frame {
 
 // said returns what is written in letters that can be read from the last row: of
 // a thirtieth of the screen's height at least (common practice for slides).
+// Its words are those beside the stage, as they are read.
 func (r *rig) said(f bench.Frame) string {
+	return r.readable(f, func(m display.Mark) bool {
+		return m.Bold && m.Text != "R" && m.Text != "L" && m.At.Y < r.control("step-back").Rect.Y
+	})
+}
+
+// readable returns all that is written in such letters and is meant.
+func (r *rig) readable(f bench.Frame, meant func(m display.Mark) bool) string {
 	var parts []string
 	for _, m := range r.b.Draw().Marks {
-		if m.Kind == display.Text && m.Size*r.b.Zoom() >= f.H/30 {
+		if m.Kind == display.Text && m.Size*r.b.Zoom() >= f.H/30 && meant(m) {
 			parts = append(parts, m.Text)
 		}
 	}
@@ -45,8 +54,13 @@ func TestBigWordsAreLarge(t *testing.T) {
 				for i := range k.Legs {
 					at := session.Select{Lane: lane, Piece: i}
 					r.s.GoTo(k.Legs[i].Start + k.Legs[i].Span/2)
+					for r.b.Learn() {
+					}
 					said := r.said(f)
-					for _, want := range []string{r.s.Pattern().Title, r.b.Words.ShortName(r.s.Figure(at)), "beat "} {
+					if f.H > f.W { // in the hand: there what the whole is called may be smaller
+						said = r.readable(bench.Frame{H: 16 * 30}, func(m display.Mark) bool { return m.Bold })
+					}
+					for _, want := range []string{r.s.Pattern().Title, study.Line(r.b.Words, r.s), r.b.Words.ShortName(r.s.Figure(at)), "beat "} {
 						if !strings.Contains(said, want) || strings.Contains(said, "…") {
 							t.Errorf("%vx%v: %s: %q is written, want %q whole", f.W, f.H, e.ID, said, want)
 						}
@@ -62,6 +76,60 @@ func TestBigWordsAreLarge(t *testing.T) {
 					r.tap("small")
 				}
 			}
+		}
+	}
+}
+
+// What is named, and what the pale curve is the whole of, is the piece under the
+// playhead, also after another one was pointed at; the bench has in hand what it
+// had.
+func TestBigHasOnePiece(t *testing.T) {
+	r := newRig(t, frames[0], "half-moon")
+	r.s.Select(session.Select{Piece: 1})
+	r.b.SetFrame(bigFrames()[0])
+	r.s.GoTo(0.5)
+	for _, pointed := range []bool{false, true} {
+		if pointed {
+			r.tap("point")
+			r.tap("step-on")
+			r.tap("small")
+			r.s.GoTo(0.5)
+		}
+		if r.b.Draw(); r.s.Selected().Piece != 0 {
+			t.Errorf("pointed before: %v; piece %d is drawn whole, the playhead is in the first", pointed, r.s.Selected().Piece+1)
+		}
+	}
+	if r.b.SetFrame(frames[0]); r.s.Selected().Piece != 1 {
+		t.Error("the bench has another piece in hand than before")
+	}
+}
+
+// On a screen that is seen from afar, the words on controls and the hands' letters
+// can be read from the last row, and a key says what the strokes stand for that
+// are there.
+func TestBigControlsAndKey(t *testing.T) {
+	for _, f := range bigFrames()[:2] {
+		r := newRig(t, f, twoHands)
+		r.b.StartOrder(threePatterns(t), 1, false)
+		said := r.readable(f, func(display.Mark) bool { return true })
+		for _, want := range []string{"Previous", "Next", "Point", "Dark", "Leave", "speed", "1×", "R", "antispin"} {
+			if !strings.Contains(said, want) {
+				t.Errorf("%vx%v: %q can be read from afar, want %q in it", f.W, f.H, said, want)
+			}
+		}
+	}
+	for _, x := range []struct{ id, key string }{
+		{"half-moon", "antispin extension"}, {"four-buoys", ""}, {"starfish", "antispin"},
+	} {
+		r := newRig(t, bigFrames()[0], x.id)
+		var key []string
+		for _, m := range r.b.Draw().Marks {
+			if m.Kind == display.Text && !m.Bold && slices.Contains([]string{"in-spin", "antispin", "extension", "isolation"}, m.Text) {
+				key = append(key, m.Text)
+			}
+		}
+		if got := strings.Join(key, " "); got != x.key {
+			t.Errorf("%s: the key has %q, want %q", x.id, got, x.key)
 		}
 	}
 }
@@ -154,9 +222,10 @@ func TestBigSpeedAndDark(t *testing.T) {
 	if r.s.Steps != session.ByPetal || r.host.Settles == 0 {
 		t.Error("steps do not go by petals, or the page was not told to keep it")
 	}
-	r.b.Do(widget.Intent{ID: "blank"}, 0)
-	if l := r.b.Draw(); len(l.Marks) != 0 || l.Back.R+l.Back.G+l.Back.B != 0 {
-		t.Errorf("in the dark %d marks are drawn on %v", len(l.Marks), l.Back)
+	lit := r.b.Draw().Version
+	r.tap("blank")
+	if l := r.b.Draw(); len(l.Marks) != 0 || l.Still != 0 || l.Back.R+l.Back.G+l.Back.B != 0 || l.Version == lit {
+		t.Errorf("in the dark %d marks are drawn on %v, and what stays is version %d; in the light it was %d", len(l.Marks), l.Back, l.Version, lit)
 	}
 	before := r.s.Beat()
 	r.b.Do(widget.Intent{ID: "next"}, 0)

@@ -263,7 +263,7 @@ func TestComparisonLearns(t *testing.T) {
 		heads = append(heads, s.Head)
 	}
 	// What has no heading is the caution.
-	if want := []string{"Name", "Prop turns to one of the arm", "Tether", "Closing", "Tempo", ""}; !slices.Equal(heads, want) {
+	if want := []string{"Name", "Prop turns to one of the arm", "Arm speed", "Hand circle", "Tether", "Closing", "Tempo", ""}; !slices.Equal(heads, want) {
 		t.Errorf("the sheet tells of %q, want %q", heads, want)
 	}
 	if said := r.host.Said[len(r.host.Said)-1]; !strings.Contains(said, "A: Four-petal in-spin flower. B: Four-petal antispin flower.") {

@@ -34,7 +34,7 @@ func (b *Bench) arrangeCompare() {
 	over := b.button(idOver, w.Over, "O", r[0])
 	over.Kind, over.On = widget.Toggle, c.over
 	b.button(idSwap, w.Swap, "X", r[1])
-	take := words.Named{Label: fmt.Sprintf(w.Take.Label, c.sides[c.other].Pattern().Title), Short: fmt.Sprintf(w.Take.Short, w.Sides[c.other])}
+	take := words.Named{Label: fmt.Sprintf(w.Take.Label, w.Sides[c.other], c.sides[c.other].Pattern().Title), Short: fmt.Sprintf(w.Take.Short, w.Sides[c.other])}
 	b.button(idTakeIn, take, "", r[2])
 	if len(r) > 3 {
 		b.button(idDiffers, w.Differs, "D", r[3])
@@ -107,6 +107,7 @@ func (b *Bench) drawCompare() *display.List {
 	for i := range c.sides {
 		b.drawNow(l, i)
 	}
+	b.drawCompareKey(l, &st[0])
 	for i := range b.controls {
 		if b.isOnStage(&b.controls[i]) {
 			looks.Draw(l, &b.controls[i])
@@ -116,6 +117,26 @@ func (b *Bench) drawCompare() *display.List {
 		looks.DrawGrip(l, r)
 	}
 	return l
+}
+
+// drawCompareKey says in the margin over the first stage which stroke is which;
+// what is laid over it is all in dashes.
+func (b *Bench) drawCompareKey(l *display.List, st *scene.Stage) {
+	c, r := b.compare, b.beside.stages[0]
+	shown := c.sides[:]
+	if c.over {
+		shown = c.sides[:1]
+	}
+	room := r.W - 3*edge
+	if leave := b.beside.leave; r.Contains(leave.Centre()) {
+		room = leave.X - r.X - 3*edge
+	}
+	size := theme.TextSmall * min(b.plan.text, foldActions)
+	if b.plan.desk {
+		size = theme.TextBody * min(b.plan.text, foldActions)
+	}
+	entries, _ := b.layKey(st, size, room, shown...)
+	b.drawKey(l, entries, display.Pt{X: r.X + 2*edge, Y: r.Y + 6 + size}, size, 2.5, b.theme.Stage, b.theme.Muted)
 }
 
 // drawBetween draws a line between two stages that stand beside each other; one

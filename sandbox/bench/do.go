@@ -338,7 +338,7 @@ func (b *Bench) figureLine() string {
 // Opened takes over a pattern that the session has just opened, and says so.
 func (b *Bench) Opened(now float64) {
 	b.endCompare()
-	b.hintUntil = 0
+	b.hintUntil, b.tryout = 0, nil
 	b.fitAgain()
 	b.slots = firstSlots()
 	b.say(fmt.Sprintf(b.Words.Bench.Opened, b.Session.Pattern().Title), now)

@@ -31,7 +31,16 @@ func (b *Bench) drawMessage(l *display.List) {
 	st := b.plan.stage
 	room := min(st.W-24-2*pad, 560*b.plan.text)
 	lines := b.faces.Wrap(words.Spelt(text), size, false, room)
-	if most := min(max(int((foot-st.Y-messagePad)/line)-1, 1), limit); len(lines) > most { // the live region has it all
+	most := min(max(int((foot-st.Y-messagePad)/line)-1, 1), limit)
+	for len(lines) > most { // what matters most comes first: the last sentences are left out
+		end := strings.LastIndex(strings.TrimRight(text, "."), ". ")
+		if end < 0 {
+			break
+		}
+		text = text[:end+1]
+		lines = b.faces.Wrap(words.Spelt(text), size, false, room)
+	}
+	if len(lines) > most { // the live region has it all
 		lines = append(lines[:most-1], b.faces.Fit(strings.Join(lines[most-1:], " "), size, false, room))
 	}
 	w := 0.0

@@ -1,12 +1,17 @@
 package bench_test
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
 	"whorlbench/engine/seam"
 	"whorlbench/sandbox/bench"
+	"whorlbench/sandbox/display"
 	"whorlbench/sandbox/session"
+	"whorlbench/sandbox/theme"
+	"whorlbench/sandbox/widget"
 )
 
 // sheet returns what was shown to be read last.
@@ -97,6 +102,39 @@ func TestTryoutIsLeft(t *testing.T) {
 	}
 }
 
+// When the pattern is changed while a way is shown, the person is told, and an undo
+// shows the way again; undoing more says that it was left.
+func TestTryoutIsPutAside(t *testing.T) {
+	r := kinked(t)
+	r.tap("seam-0-0")
+	r.action("ease into the turn")
+	way := r.host.Said[len(r.host.Said)-1]
+	shows := func() bool {
+		r.b.Draw()
+		return slices.ContainsFunc(r.b.Controls(), func(c widget.Control) bool { return c.ID == "take" })
+	}
+	r.b.Do(widget.Intent{ID: "prop", Act: widget.Set, Value: 2}, r.now) // as a tap on a little flower does
+	r.b.Step(0.016, r.now)
+	if want := r.b.Words.Tryout.Aside; shows() || !strings.Contains(strings.Join(r.host.Said, "|"), want) {
+		t.Errorf("the way can still be taken, or of %q nothing is %q", r.host.Said, want)
+	}
+	said := len(r.host.Said)
+	r.b.Step(0.016, r.now)
+	if len(r.host.Said) > said {
+		t.Errorf("it is said again: %q", r.host.Said[said:])
+	}
+	r.tap("undo")
+	r.b.Step(0.016, r.now)
+	if !shows() || !slices.Contains(r.host.Said[said:], way) {
+		t.Error("an undo does not show the way again")
+	}
+	r.tap("undo")
+	r.b.Step(0.016, r.now)
+	if last := r.host.Said[len(r.host.Said)-1]; shows() || last != r.b.Words.Tryout.Left {
+		t.Errorf("after a second undo %q is said last", last)
+	}
+}
+
 func TestMendTheWholeLane(t *testing.T) {
 	r := kinked(t)
 	r.tap("told")
@@ -172,5 +210,52 @@ func TestTakenHandIsShown(t *testing.T) {
 	r.action("really take")
 	if after := len(r.b.Draw().Points); after <= before || r.host.Settles != 1 || !r.b.Settings().Taken {
 		t.Errorf("points %d, then %d; settings kept %d times, taken %v", before, after, r.host.Settles, r.b.Settings().Taken)
+	}
+}
+
+// What is put behind a piece that it does not join on to is said to tear, with what
+// helps; what joins on is not.
+func TestInsertSaysWhereItTears(t *testing.T) {
+	for _, x := range []struct {
+		id    string
+		tears bool
+	}{{"oar-stroke", true}, {"half-moon", false}} {
+		r := newRig(t, phone, "half-moon")
+		r.s.Select(session.Select{Piece: 1})
+		r.b.Insert(pattern(t, x.id), 0)
+		said := strings.Join(r.host.Said, "|")
+		if got := strings.Contains(said, r.b.Words.Strip.InsertGap); got != x.tears {
+			t.Errorf("%s after the C-cap: %q was said, want the tear in it: %v", x.id, said, x.tears)
+		}
+	}
+}
+
+// Where every join is smooth with a way, no join is named besides.
+func TestAllSmoothSaysItOnce(t *testing.T) {
+	r := kinked(t)
+	r.b.Chosen("told", "mend-lane-0", r.now)
+	r.b.Draw()
+	said := r.host.Said[len(r.host.Said)-1]
+	if !strings.Contains(said, "Every join is smooth now.") || strings.Contains(said, "smooth too") {
+		t.Errorf("%q is said, want that every join is smooth, once", said)
+	}
+}
+
+// What a way costs may be more than its box holds: then the last sentences are
+// left out, and none is cut.
+func TestTryoutWordsAreWhole(t *testing.T) {
+	for _, f := range []bench.Frame{phone, {W: 844, H: 390, Top: 48}, {W: 1440, H: 900, Top: 48}} {
+		r := newRig(t, f, "half-moon")
+		r.b.Answer("radius", "0.4", 0)
+		r.tap("seam-0-0")
+		for i := range r.sheet().Actions {
+			r.b.Chosen(r.sheet().ID, fmt.Sprintf("fix-%d", i), r.now)
+			r.b.Step(0.016, r.now)
+			for _, m := range r.b.Draw().Marks {
+				if m.Kind == display.Text && m.Color == theme.Day.Ground && strings.HasSuffix(m.Text, "…") {
+					t.Errorf("%vx%v: way %d: %q is cut", f.W, f.H, i, m.Text)
+				}
+			}
+		}
 	}
 }

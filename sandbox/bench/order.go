@@ -17,6 +17,7 @@ type runningOrder struct {
 	home     *session.Session // what is open, and what of it was seen
 	zoom     scene.Zoom
 	window   window
+	hand     [2]session.Select // what is selected of what is open: in hand, and up to where
 }
 
 // StartOrder shows a running order in the big view, from the pattern at a place
@@ -74,11 +75,39 @@ func (b *Bench) showSession(s *session.Session) {
 func (b *Bench) leaveBig() {
 	b.blank = false
 	b.endPoint()
+	if b.frame.Line && !b.inOrder() {
+		b.Session.Select(b.running.hand[0])
+		b.Session.Extend(b.running.hand[1].Piece)
+	}
 	if o := &b.running; b.inOrder() {
 		o.home.Steps = b.Session.Steps // the person's, not the pattern's
 		b.showSession(o.home)
 		b.stage.zoom, b.window = o.zoom, o.window
 		o.patterns, o.home = nil, nil
+	}
+}
+
+// enterBig notes what is in hand: in the big view that is what the playhead is in.
+func (b *Bench) enterBig() {
+	at := b.Session.Selected()
+	first, last := b.Session.Range()
+	b.running.hand = [2]session.Select{at, {Lane: at.Lane, Piece: first + last - at.Piece}}
+}
+
+// followBig has the piece under the playhead in hand, so that the whole that is
+// drawn pale is that of the piece which the words name; of two hands, one that is
+// seen.
+func (b *Bench) followBig() {
+	if !b.plan.big || b.point.on {
+		return
+	}
+	s := b.Session
+	at := s.Selected()
+	if s.Hidden(at.Lane) && len(s.Tracks()) > 1 {
+		at.Lane = 1 - at.Lane
+	}
+	if _, at.Piece, _ = s.Tracks()[at.Lane].Locate(s.Beat()); at != s.Selected() {
+		s.Select(at)
 	}
 }
 

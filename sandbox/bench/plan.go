@@ -17,7 +17,9 @@ type plan struct {
 	big       bool         // nothing but the stage, to be seen from the last row
 	say       display.Rect // big: the words
 	word      float64      // big: the size of their letters
-	keys      display.Rect // big: two rows of controls
+	least     float64      // big: that of what is longest
+	keys      display.Rect // big: the controls
+	bigRows   int          // big: into how many rows they go
 	text      float64      // how many times the usual size text may be
 	lone      bool         // the first slider has no place
 	roomy     bool         // all rows have their height, the stage enough
@@ -108,15 +110,17 @@ const (
 	mostShare  = 1.0 / 24
 	lineWords  = 13  // letters' sizes that a line is wide where they grow
 	leastWord  = 20  // px
+	leastWhole = 16  // px: of what the whole is called, on a screen in the hand
 	sayLines   = 7   // of words: two for the title, four for hands, one for the beat
+	wholeLines = 4   // for what the whole is called
 	wordLine   = 1.2 // of the letters' size
 	bigKeyRow  = 54
+	tallKeyRow = 62  // where the words on controls, too, are read from afar
 	bigSide    = 600 // a big view's short side, in bench pixels, from which all is drawn larger
 	mostBig    = 2.5
-	figureWide = 1.05         // of the height: the stage's width that a figure needs
-	leastPanel = 0.3          // of the width
-	mostPanel  = 0.42         // of the width
-	sayHigh    = sayLines + 1 // in lines, with the gaps between
+	figureWide = 1.05 // of the height: the stage's width that a figure needs
+	leastPanel = 0.3  // of the width
+	mostPanel  = 0.42 // of the width
 )
 
 // The line under the stage of who practises: its share of the height, and its
@@ -142,23 +146,45 @@ func planStage(f Frame, lanes int) plan {
 	if !f.Line {
 		return p
 	}
-	p.big, p.word = true, max(f.H/z*leastShare, leastWord)
+	p.big, p.word, p.least, p.bigRows = true, max(f.H/z*leastShare, leastWord), leastWhole, 2
+	if min(f.W, f.H) >= bigSide { // else it is in the hand
+		p.least, p.bigRows = f.H/z*leastShare, 3
+	}
+	keys := float64(p.bigRows)*(p.bigKey()+rowGap) - rowGap
 	var panel display.Rect
 	if all.W > all.H {
 		panel, p.stage = all.CutRight(min(max(all.W-figureWide*all.H, leastPanel*all.W), mostPanel*all.W))
 		p.word = max(p.word, min(f.H/z*mostShare, panel.W/lineWords))
 	} else {
-		panel, p.stage = all.CutBottom(sayHigh*wordLine*p.word + 2*(p.bigKey()+rowGap) + 2*edge)
+		panel, p.stage = all.CutBottom(p.sayHigh() + keys + rowGap + 2*edge)
 	}
 	panel = panel.Inset(edge)
-	p.keys, p.say = panel.CutBottom(2*p.bigKey() + rowGap)
+	p.keys, p.say = panel.CutBottom(keys)
 	_, p.say = p.say.CutBottom(rowGap)
 	p.say.X, p.say.W = p.say.X+edge, p.say.W-2*edge
 	return p
 }
 
 // bigKey is the height of a big view's control.
-func (p *plan) bigKey() float64 { return p.taller(bigKeyRow, 14) }
+func (p *plan) bigKey() float64 {
+	if p.bigRows > 2 {
+		return p.taller(tallKeyRow, 14)
+	}
+	return p.taller(bigKeyRow, 14)
+}
+
+// sayHigh is how high a big view's words stand, with the gaps between.
+func (p *plan) sayHigh() float64 { return ((sayLines+1)*p.word + wholeLines*p.least) * wordLine }
+
+// bigText is how many times their usual size letters on a big view's stage and
+// controls are, so that they, too, can be read from the last row; on a screen that
+// is held in the hand they stay as they are.
+func (p *plan) bigText() float64 {
+	if p.bigRows > 2 {
+		return p.least / theme.TextSmall
+	}
+	return 1
+}
 
 // row cuts a row off the lower edge, with the gap above it.
 func row(r *display.Rect, h float64) display.Rect {

@@ -210,7 +210,7 @@ func (b *Bench) besideHead(head, hand display.Pt) display.Rect {
 
 // stageLook returns how the pattern is drawn.
 func (b *Bench) stageLook() scene.Stage {
-	return scene.Stage{Theme: b.theme, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view, Text: b.plan.text, View: b.StageView()}
+	return scene.Stage{Theme: b.theme, Faces: b.faces, Words: b.Words, Area: b.plan.stage, Options: b.view, Text: max(b.plan.text, b.plan.bigText()), View: b.StageView()}
 }
 
 // drawStageStill draws the stage and what lies under the trails.

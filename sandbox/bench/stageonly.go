@@ -5,6 +5,7 @@ import (
 	"image/color"
 	"math"
 	"slices"
+	"strings"
 
 	"whorlbench/engine"
 	"whorlbench/sandbox/display"
@@ -57,16 +58,24 @@ func (b *Bench) arrangeStageOnly() {
 		{id: idPrevious, label: v.Previous.Label, caption: v.Previous.Short, icon: widget.IconPrevious, off: o.at == 0, keys: "PageUp"},
 		{id: idAfter, label: v.Next.Label, caption: v.Next.Short, icon: widget.IconNext, off: o.at == len(o.patterns)-1, keys: "PageDown"},
 		{id: idPoint, kind: widget.Toggle, label: v.Point.Label, caption: v.Point.Short, icon: widget.IconPoint, keys: "H"},
+		{id: idBlank, label: v.Dark.Label, caption: v.Dark.Short, icon: widget.IconDark, keys: "B"},
 		{id: idSmall, label: leave.Label, caption: leave.Short, icon: widget.IconDelete, keys: "Escape"},
 	}
-	upper, lower := b.plan.keys.CutTop(b.plan.bigKey())
-	_, lower = lower.CutTop(rowGap)
-	places := spread(upper, rowGap, 1, 1, 1, 1)
-	if b.inOrder() {
-		places = append(places, spread(lower, rowGap, 1, 1, 1, 1)...)
-	} else {
-		places = append(places, spread(lower, rowGap, 1, 1)...)
+	rows := [][]float64{{1, 1, 1, 1}, {1, 1, 1, 1, 1}}
+	switch {
+	case !b.inOrder():
+		rows[1] = rows[1][2:]
 		list = append(list[:4], list[6:]...)
+	case b.plan.bigRows > 2:
+		rows = [][]float64{rows[0], rows[1][:2], rows[1][2:]}
+	}
+	var places []display.Rect
+	rest := b.plan.keys
+	for _, shares := range rows {
+		var r display.Rect
+		r, rest = rest.CutTop((b.plan.keys.H+rowGap)/float64(len(rows)) - rowGap)
+		_, rest = rest.CutTop(rowGap)
+		places = append(places, spread(r, rowGap, shares...)...)
 	}
 	if b.blank { // the dark is one control, which leads back
 		places[0] = display.Rect{W: b.frame.W / b.plan.zoom, H: b.frame.H / b.plan.zoom}
@@ -153,6 +162,7 @@ func (b *Bench) drawStageOnly() *display.List {
 	l, looks, st := &b.list, b.looks(), b.stageLook()
 	if b.blank {
 		l.Reset(color.NRGBA{A: 255})
+		l.Keep() // else what stayed of the last picture would still be there
 		return l
 	}
 	if b.kept.drawn {
@@ -170,6 +180,8 @@ func (b *Bench) drawStageOnly() *display.List {
 	}
 	if b.plan.big {
 		b.drawSay(l)
+		looks.Text = max(looks.Text, b.plan.bigText())
+		looks.Even(b.controls)
 	}
 	b.drawDoings(l)
 	for i := range b.controls {
@@ -178,51 +190,95 @@ func (b *Bench) drawStageOnly() *display.List {
 	return l
 }
 
-// drawSay writes which pattern this is, what each hand does at the playhead or
-// which piece is pointed at, and the beat. Each has its place, so that nothing
-// jumps as the pattern plays.
+// drawSay writes which pattern this is, what the whole is called, what each hand
+// does at the playhead or which piece is pointed at, and the beat; at the foot,
+// where that leaves room, which stroke is which. Each has its place, so that
+// nothing jumps as the pattern plays.
 func (b *Bench) drawSay(l *display.List) {
-	s, t, r, size := b.Session, b.theme, b.plan.say, b.plan.word
+	s, t, r, st := b.Session, b.theme, b.plan.say, b.stageLook()
+	size, least := b.plan.word, b.plan.least
 	high := size * wordLine
-	y := r.Y + max((r.H-sayHigh*high)/2, 0) + size
-	// write writes a text in so many lines at most and returns how many it took.
-	write := func(text string, indent float64, most int, ink color.NRGBA) int {
-		lines := b.faces.Wrap(text, size, true, r.W-indent)
-		if len(lines) > most {
-			lines = lines[:most]
-			lines[most-1] = b.faces.Fit(lines[most-1]+" …", size, true, r.W-indent)
-		}
-		for i, line := range lines {
-			l.Text(display.Pt{X: r.X + indent, Y: y + float64(i)*high}, size, true, ink, line)
-		}
-		return len(lines)
-	}
-	title := s.Pattern().Title
+	title, ink := s.Pattern().Title, t.Muted
 	if b.inOrder() {
 		title = b.orderSays(b.Words.View.OrderNow)
 	}
 	if b.toast.text != "" { // in its place for a while
-		y += (float64(write(b.toast.text, 0, 2, t.Ink)) + 0.5) * high
-	} else {
-		y += (float64(write(title, 0, 2, t.Muted)) + 0.5) * high
+		title, ink = b.toast.text, t.Ink
 	}
-	if b.point.on {
-		write(b.pieceSentence(), 0, 4, t.Ink)
-		y += 4 * high
-	} else {
-		for i, k := range s.Tracks() {
-			if s.Hidden(i) {
-				continue
-			}
-			_, piece, _ := k.Locate(s.Beat())
-			left := k.Lane.Side == engine.Left
-			b.drawHand(l, display.Pt{X: r.X + size*0.5, Y: y - size*0.36}, size*0.4, left)
-			write(b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece})), size*1.4, 2, t.Ink)
-			y += 2 * high
+	titles := b.wrapMost(title, size, r.W, 2)
+	hands := 0.0 // lines
+	for i := range s.Tracks() {
+		if !s.Hidden(i) {
+			hands += 2
 		}
 	}
-	y += 0.5 * high
-	write(b.beatNow(), 0, 1, t.Muted)
+	if b.point.on {
+		hands = 4
+	}
+	const gaps, beat = 1, 1 // lines
+	rest := r.H - (float64(len(titles))+hands+gaps+beat)*high
+	whole := b.wholeLines(least, r.W, max(int(rest/(least*wordLine)), 1))
+	rest -= float64(len(whole)) * least * wordLine
+	entries, lines := b.layKey(&st, least, r.W, s)
+	if key := float64(lines) * least * wordLine; key < rest-0.5*high {
+		b.drawKey(l, entries, display.Pt{X: r.X, Y: r.Y + r.H - key + 0.9*least}, least, 3.5, t.Ground, t.Muted)
+		rest -= key + 0.5*high
+	}
+
+	y := r.Y + max(rest/2, 0)
+	write := func(lines []string, size, indent float64, ink color.NRGBA) {
+		for _, line := range lines {
+			l.Text(display.Pt{X: r.X + indent, Y: y + size}, size, true, ink, line)
+			y += size * wordLine
+		}
+	}
+	write(titles, size, 0, ink)
+	write(whole, least, 0, t.Muted)
+	y += gaps * high / 2
+	top := y
+	if b.point.on {
+		write(b.wrapMost(b.pieceSentence(), size, r.W, 4), size, 0, t.Ink)
+		y = top + hands*high
+	}
+	for i, k := range s.Tracks() {
+		if s.Hidden(i) || b.point.on {
+			continue
+		}
+		_, piece, _ := k.Locate(s.Beat())
+		b.drawHand(l, display.Pt{X: r.X + size*0.5, Y: y + size*0.64}, size*0.4, k.Lane.Side == engine.Left)
+		write(b.wrapMost(b.Words.ShortName(s.Figure(session.Select{Lane: i, Piece: piece})), size, r.W-size*1.4, 2), size, size*1.4, t.Ink)
+		top += 2 * high
+		y = top
+	}
+	y += gaps * high / 2
+	write([]string{b.faces.Fit(b.beatNow(), size, true, r.W)}, size, 0, t.Muted)
+}
+
+// wrapMost breaks a text into so many lines at most; what is too much ends in an
+// ellipsis.
+func (b *Bench) wrapMost(text string, size, room float64, most int) []string {
+	lines := b.faces.Wrap(text, size, true, room)
+	if len(lines) > most {
+		lines = lines[:most]
+		lines[most-1] = b.faces.Fit(lines[most-1]+" …", size, true, room)
+	}
+	return lines
+}
+
+// wholeLines is what the whole is called, in so many lines at most: all of it, else
+// without what is wrong with it, else in the fewest words.
+func (b *Bench) wholeLines(size, room float64, most int) []string {
+	full := b.wholeLine()
+	if full == "" {
+		return nil
+	}
+	name, _, _ := strings.Cut(full, "; ")
+	for _, text := range []string{full, name} {
+		if lines := b.faces.Wrap(text, size, true, room); len(lines) <= most {
+			return lines
+		}
+	}
+	return b.wrapMost(b.sortLine(), size, room, most)
 }
 
 // drawHand draws the sign of a hand as it has on the stage.

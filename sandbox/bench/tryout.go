@@ -31,19 +31,24 @@ type proposal struct {
 }
 
 // tryout shows proposals, one at a time, moving beside the pattern as it is,
-// until one is taken or all are left. Nothing is changed before.
+// until one is taken or all are left. Nothing is changed before. When the pattern
+// becomes another one they are put aside, until it is again what they are made from.
 type tryout struct {
-	rev   int // of the pattern that they are made from
-	ways  []proposal
-	at    int
-	track *engine.Track // of the way that is shown
+	of     engine.Pattern // what they are made from
+	rev    int            // of the session, when that was last open
+	looked int            // the revision that of was last held against
+	aside  bool           // and the person was told
+	ways   []proposal
+	at     int
+	track  *engine.Track // of the way that is shown
 }
 
 // try shows proposals, beginning with one of them.
 func (b *Bench) try(ways []proposal, at int) {
 	b.tryout = nil
 	if len(ways) > 0 {
-		b.tryout = &tryout{rev: b.Session.Revision(), ways: ways}
+		rev := b.Session.Revision()
+		b.tryout = &tryout{of: b.Session.Pattern(), rev: rev, looked: rev, ways: ways}
 		b.showWay(at)
 	}
 }
@@ -57,12 +62,42 @@ func (b *Bench) showWay(i int) {
 	b.host.Announce(b.tryoutText())
 }
 
-// trying returns what is being tried out, nil if the pattern has changed since.
+// trying returns what is being tried out, nil while the pattern is another one.
 func (b *Bench) trying() *tryout {
-	if b.tryout != nil && b.tryout.rev != b.Session.Revision() {
-		b.tryout = nil
+	k, rev := b.tryout, b.Session.Revision()
+	if k == nil || b.inOrder() {
+		return nil
 	}
-	return b.tryout
+	if k.looked != rev {
+		if k.looked = rev; k.of.Equal(b.Session.Pattern()) {
+			k.rev = rev
+		}
+	}
+	if k.rev != rev {
+		return nil
+	}
+	return k
+}
+
+// tellAside says when what was shown is put aside, and shows it again when an
+// undo has brought back what it is made from.
+func (b *Bench) tellAside(now float64) {
+	k := b.tryout
+	if k == nil || b.plan.stageOnly || b.Session.Holding() || k.aside == (b.trying() == nil) {
+		return
+	}
+	if k.aside = !k.aside; !k.aside {
+		b.toast = toast{}
+		b.host.Announce(b.tryoutText())
+		return
+	}
+	text := b.Words.Tryout.Aside
+	if b.Session.CanRedo() { // it was undone on purpose
+		text = b.Words.Tryout.Left
+	}
+	did := b.toast.text
+	b.say(text, now)
+	b.toast.text = sentences([]string{did, text})
 }
 
 func (b *Bench) tryoutText() string {

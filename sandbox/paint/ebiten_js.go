@@ -40,15 +40,15 @@ type stillOf struct {
 	scale   float64
 }
 
-// Canvas is what can be painted on.
-type Canvas interface {
+// surface is what can be painted on.
+type surface interface {
 	Bounds() image.Rectangle
 	DrawTriangles(vertices []ebiten.Vertex, indices []uint16, img *ebiten.Image, options *ebiten.DrawTrianglesOptions)
 }
 
 // Paint draws l over all of dst at scale pixels a CSS pixel, each of which
 // takes up coarse device pixels across and down.
-func (s *Screen) Paint(dst Canvas, l *display.List, scale, coarse float64) {
+func (s *Screen) Paint(dst surface, l *display.List, scale, coarse float64) {
 	if s.texture == nil {
 		s.texture = newTexture(image.Rect(0, 0, AtlasSize, AtlasSize))
 	}
@@ -77,7 +77,7 @@ func filter(coarse float64) ebiten.Filter {
 
 // paint draws the mesh that build makes; where the atlas has been full, it
 // makes it once more.
-func (s *Screen) paint(dst Canvas, build func(), coarse float64) {
+func (s *Screen) paint(dst surface, build func(), coarse float64) {
 	build()
 	if s.atlas.Full {
 		s.atlas.Clear()
@@ -92,7 +92,7 @@ func (s *Screen) paint(dst Canvas, build func(), coarse float64) {
 	}
 }
 
-func (s *Screen) draw(dst Canvas, b Batch, coarse float64) {
+func (s *Screen) draw(dst surface, b Batch, coarse float64) {
 	if b.EndIndex == b.FirstIndex {
 		return
 	}

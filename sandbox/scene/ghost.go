@@ -30,21 +30,32 @@ func (st *Stage) dashed(l *display.List, t *engine.Track, beat, width float64) {
 	})
 }
 
-// DrawOverStill adds the heads' ways of a second pattern that is laid over the
-// stage's own, in dashes.
+// DrawOverStill adds the heads' and hands' ways of a second pattern that is laid
+// over the stage's own, in dashes.
 func (st *Stage) DrawOverStill(l *display.List, s *session.Session) {
 	for _, t := range seen(s) {
+		if !st.HideHandPath {
+			d := dashes{list: l, width: 1.25, ink: display.Mix(st.Theme.Stage, st.Theme.Focus, 0.7)}
+			Trail(t, 0, t.Beats, func(p engine.Point, _ int, _ float64, broken bool) {
+				d.to(st.View.ToScreen(p.Hand), broken)
+			})
+		}
 		st.dashed(l, t, s.Beat(), 2)
 	}
 }
 
-// DrawOverMoving adds its tethers, hands and heads: diamonds, full for the right
+// DrawOverMoving adds its arms, tethers, hands and heads: diamonds, full for the right
 // hand and open for the left, so that no hue is needed to tell both patterns, or
 // the hands, apart.
 func (st *Stage) DrawOverMoving(l *display.List, s *session.Session) {
 	for _, t := range seen(s) {
 		ink, at := st.Theme.Focus, t.At(s.Beat())
 		hand, head := st.View.ToScreen(at.Hand), st.View.ToScreen(at.Head)
+		if shoulder, ok := st.shoulder(t, s.Pattern().Performer); ok {
+			arm := dashes{list: l, width: 5, ink: display.Clear(ink, 0.4)}
+			arm.to(shoulder, true)
+			arm.to(hand, false)
+		}
 		d := dashes{list: l, width: 1.75, ink: ink}
 		d.to(hand, true)
 		d.to(head, false)

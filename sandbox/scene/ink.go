@@ -61,7 +61,7 @@ func (st *Stage) sliceIn(l *display.List, s *session.Session, sel session.Select
 	}
 	line(width, c)
 	if !st.PlainInk {
-		if s.Figure(sel).Spin == naming.SpinUnit {
+		if st.isDouble(s, sel) {
 			if st.Clear {
 				double(l, len(l.Marks)-1)
 			} else {
@@ -93,7 +93,7 @@ func (st *Stage) draw(l *display.List, s *session.Session, c course) {
 				join, was = l.Points[len(l.Points)-1], l.Alpha[len(l.Alpha)-1]
 			}
 			sel := session.Select{Lane: c.lane, Piece: leg}
-			if !st.PlainInk && s.Figure(sel).Spin == naming.SpinUnit {
+			if st.isDouble(s, sel) {
 				core = append(core, len(l.Marks))
 			}
 			l.BeginLine(c.width, st.inkOf(s, sel), true)
@@ -124,6 +124,11 @@ func (st *Stage) draw(l *display.List, s *session.Session, c course) {
 // ticksPerTurn is how close an antispin stroke's ticks stand, by the turns of
 // arm and prop together.
 const ticksPerTurn = 13
+
+// isDouble reports whether a piece's stroke is a double one.
+func (st *Stage) isDouble(s *session.Session, at session.Select) bool {
+	return !st.PlainInk && s.Figure(at).Spin == naming.SpinUnit
+}
 
 // coreShare is how much of a double stroke's width lies between its lines.
 const coreShare = 0.38
@@ -181,14 +186,21 @@ func (st *Stage) ticksOf(l *display.List, s *session.Session, at session.Select,
 	}
 }
 
+// tickBeyond is how far, in pixels, a tick goes beyond its stroke, both sides
+// together, and tickStroke its own width.
+const (
+	tickBeyond = 5
+	tickStroke = 1.3
+)
+
 func (st *Stage) tick(l *display.List, at engine.State, width, alpha float64, c color.NRGBA) {
 	v := cmplx.Abs(at.HeadVel)
 	if v < 1e-9 {
 		return
 	}
-	half := (width + 5) / 2
+	half := (width + tickBeyond) / 2
 	across := at.HeadVel / complex(v, 0) * complex(0, half/st.View.Scale)
-	l.Segment(st.View.ToScreen(at.Head-across), st.View.ToScreen(at.Head+across), 1.3, display.Clear(c, alpha))
+	l.Segment(st.View.ToScreen(at.Head-across), st.View.ToScreen(at.Head+across), tickStroke, display.Clear(c, alpha))
 }
 
 // inkOf returns the colour of a piece: its hand's, or one of its own.

@@ -46,7 +46,11 @@ func (st *Stage) DrawPointMoving(l *display.List, s *session.Session) {
 	l.FillRect(st.Area, 0, display.Clear(st.Theme.Stage, veil))
 	d := dashes{list: l, width: ghostStroke, ink: display.Mix(st.Theme.Stage, st.inkOf(s, sel), ghostInk)}
 	st.wholeTo(s, sel, func(at display.Pt) { d.to(at, false) })
-	st.sliceIn(l, s, sel, pointStroke, 1)
+	width := pointStroke
+	if st.isDouble(s, sel) { // as much ink as a plain stroke has
+		width /= 1 - coreShare
+	}
+	st.sliceIn(l, s, sel, width, 1)
 	st.arms(l, own, own.At(beat), s.Pattern().Performer)
 	st.ends(l, own, own.At(beat), all, beat)
 }

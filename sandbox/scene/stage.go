@@ -186,15 +186,19 @@ func (st *Stage) cutEnd(l *display.List, head, dir complex128, c color.NRGBA) {
 func (st *Stage) arms(l *display.List, t *engine.Track, at engine.State, p engine.Performer) {
 	v := st.View
 	hand, head := v.ToScreen(at.Hand), v.ToScreen(at.Head)
+	if shoulder, ok := st.shoulder(t, p); ok {
+		l.Segment(shoulder, hand, 5, display.Clear(st.Theme.Muted, 0.4))
+	}
+	l.Segment(hand, head, 2.25, st.Theme.Ink)
+}
+
+// shoulder returns where a hand's arm begins; ok is false if arms are not drawn.
+func (st *Stage) shoulder(t *engine.Track, p engine.Performer) (at display.Pt, ok bool) {
 	side := 1.0
 	if t.Lane.Side == engine.Right {
 		side = -1
 	}
-	if t.Lane.Plane == engine.Wall && !st.HideArms {
-		shoulder := v.ToScreen(complex(side*p.Shoulders/2, 0))
-		l.Segment(shoulder, hand, 5, display.Clear(st.Theme.Muted, 0.4))
-	}
-	l.Segment(hand, head, 2.25, st.Theme.Ink)
+	return st.View.ToScreen(complex(side*p.Shoulders/2, 0)), t.Lane.Plane == engine.Wall && !st.HideArms
 }
 
 // ends draws hand and head, with the hand's letter. The right hand is a disc,

@@ -44,7 +44,7 @@ func sideOf(p engine.Pattern) side {
 	for _, t := range tracks {
 		seams := seam.Of(t, p.Tempo, rigid)
 		s.facts.Hands = append(s.facts.Hands, words.HandFacts{
-			Side: t.Lane.Side, Plane: t.Lane.Plane, Whole: naming.Judge(t, seams), Seams: seams, Rigid: rigid,
+			Side: t.Lane.Side, Plane: t.Lane.Plane, Whole: naming.Judge(t, seams), Seams: seams, Rigid: rigid, Pieces: t.Lane.Pieces,
 		})
 		s.tethers = append(s.tethers, tether.New(t, p.Tempo, rigid))
 	}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"whorlbench/engine"
+	"whorlbench/engine/frac"
 	"whorlbench/presets"
 	"whorlbench/sandbox/study"
 	"whorlbench/sandbox/words"
@@ -47,13 +48,16 @@ func TestCompare(t *testing.T) {
 		{"half-moon", "two-ferries", []string{
 			"Name. A: C-cap of extension and four-petal antispin flower, strict sense. B: Both hands: C-cap of extension and four-petal antispin flower, strict sense.",
 			"Hands. A: The right hand only. B: Both hands.",
+			"Hand circle, right hand. A: Radius 0.6 m. B: Radius 0.5 m.",
 			"Tether, right hand. A: Taut from 109.2 bpm. B: Taut from 119.7 bpm.",
 			"Tempo. A: 120 beats a minute. B: 128 beats a minute.",
 			four,
 		}},
 		{"pier-end", "two-ferries", []string{
 			"Name. A: Hybrid: both hands C-cap of extension and four-petal antispin flower, strict sense, but not the same part at once. B: Both hands: C-cap of extension and four-petal antispin flower, strict sense.",
+			"Hand circle, left hand. A: Radius 0.45 m. B: Radius 0.5 m.",
 			"Tether, left hand. A: Taut from 126.1 bpm. B: Taut from 119.7 bpm.",
+			"Hand circle, right hand. A: Radius 0.45 m. B: Radius 0.5 m.",
 			"Tether, right hand. A: Taut from 126.1 bpm. B: Taut from 119.7 bpm.",
 			"Hybrid. A: Yes: both share their patterns, but left is a four-petal antispin flower while right is extension. B: No: both hands do the same pattern at all times.",
 			"Props together. A: Props turn opposite ways throughout: together → quarter → split → quarter → together, 2 times. B: Props turn the same way throughout: split all the time.",
@@ -181,5 +185,22 @@ func TestPropTurns(t *testing.T) {
 		if got := compared(builtIn(t, test.left), builtIn(t, test.right), 1<<20); !slices.Contains(got, test.want) {
 			t.Errorf("%s and %s:\n%s\nwant in it\n%s", test.left, test.right, strings.Join(got, "\n"), test.want)
 		}
+	}
+}
+
+// How fast the arm goes and how large its circle is are told where they differ:
+// once round in four beats against six, by the files, and pieces among themselves.
+func TestCompareArms(t *testing.T) {
+	a, b := builtIn(t, "compass-card"), builtIn(t, "starfish")
+	got := strings.Join(compared(a, b, 1<<20), "\n")
+	for _, want := range []string{"Arm speed. A: 90° a beat. B: 60° a beat.", "Hand circle. A: Radius 0.45 m. B: Radius 0.5 m."} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%s\nlacks %q", got, want)
+		}
+	}
+	b = builtIn(t, "half-moon")
+	b.Lanes[0].Pieces[1].Beats = frac.Int(4)
+	if got := strings.Join(compared(builtIn(t, "half-moon"), b, 1<<20), "\n"); !strings.Contains(got, "Arm speed. A: 90° a beat. B: 45 to 90° a beat.") {
+		t.Errorf("half the arm's speed in one piece: %s", got)
 	}
 }

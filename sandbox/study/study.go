@@ -5,6 +5,8 @@
 package study
 
 import (
+	"fmt"
+
 	"whorlbench/engine"
 	"whorlbench/engine/duet"
 	"whorlbench/engine/naming"
@@ -90,6 +92,22 @@ func Line(w *words.Table, s *session.Session) string {
 		k.Step(s)
 	}
 	return k.Line(w, s)
+}
+
+// Listed is Line for a list, where two flowers that stand otherwise are to be told
+// apart: with their mode.
+func Listed(w *words.Table, s *session.Session) string {
+	var k Study
+	for k.Of(s); !k.Named(); {
+		k.Step(s)
+	}
+	line := k.Line(w, s)
+	if one := &k.Wholes[0]; len(k.Wholes) == 1 && one.Elementary.Yes && len(one.Parts) == 1 {
+		if mode := w.Mode(s.Figure(session.Select{}).Mode); mode != "" {
+			line = fmt.Sprintf(w.Library.InMode, line, mode)
+		}
+	}
+	return line
 }
 
 // Line says in one line what the whole is called, empty while that is not

@@ -99,3 +99,24 @@ func BenchmarkSlice(b *testing.B) {
 		b.ReportMetric(steps/float64(b.N), "steps")
 	})
 }
+
+// In a list no two single figures of the library bear one name.
+func TestListedTellsModesApart(t *testing.T) {
+	seen := map[string]string{}
+	for _, e := range presets.Library() {
+		p, err := e.Pattern()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if e.Family == "antispin" || e.Family == "in-spin" || e.Family == "stars" {
+			name := study.Listed(words.Said, session.New(p))
+			if other := seen[name]; other != "" {
+				t.Errorf("%s and %s are both called %q", other, e.ID, name)
+			}
+			seen[name] = e.ID
+		}
+	}
+	if seen["Four-petal antispin flower, box mode"] != "harbour-square" {
+		t.Errorf("the names are %v", seen)
+	}
+}

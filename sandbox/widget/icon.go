@@ -31,6 +31,7 @@ const (
 	IconPrevious
 	IconNext
 	IconPoint
+	IconDark
 )
 
 // drawIcon draws an icon in a square of side s about at.
@@ -120,6 +121,9 @@ func drawIcon(l *display.List, k Icon, at display.Pt, s float64, c color.NRGBA) 
 	case IconPoint: // one piece of a ring in full ink
 		arc(l, at, 7.5*u, 1.2*u, 0, 360, c)
 		arc(l, at, 7.5*u, 4*u, 200, 300, c)
+	case IconDark: // a screen without a picture
+		l.FillRect(r(1, 3, 18, 12), 1.5, c)
+		line(2.2, p(6, 18), p(14, 18))
 	}
 }
 

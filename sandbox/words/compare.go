@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"whorlbench/engine"
@@ -37,6 +38,10 @@ type Compare struct {
 	Turns                 string // what about: of the prop, to one of the arm
 	With, Against         string // %s: turns
 	Carried, NoTurns      string
+	ArmSpeed, ArmTurns    string // what about, and %s: how far in a beat
+	Circle, Radius        string // what about: the hand's, and %s: how large
+	Upto                  string // %s, %s: the least and the most of several
+	NoCircle              string
 	Senses, SensesText    string // of CAP, where they disagree
 	EachHand              string // %s, %s: of the left and the right hand
 
@@ -55,7 +60,7 @@ type Compare struct {
 var englishCompare = Compare{
 	Title: "What differs",
 	Said:  "%s. A: %s B: %s",
-	Alike: "Nothing was found that differs in name, definitions, joins, closing, timing or tether.",
+	Alike: "Nothing was found that differs in name, definitions, arm speed, hand circle, joins, closing, timing or tether.",
 	Name:  "Name", Hands: "Hands", Plane: "Plane", Joins: "Joins", Closes: "Closing", Tempo: "Tempo",
 	Props: "Props together", HandsTurn: "Hands together", Tangle: "Arms", Tether: "Tether",
 	OfHand: "%s, %s hand", OneHand: "The %s hand only.", BothHands: "Both hands.",
@@ -76,9 +81,12 @@ var englishCompare = Compare{
 	Against:     "%s the other way",
 	Carried:     "none",
 	NoTurns:     "Not counted: the hand goes straight or stays, or the prop swings.",
-	Senses:      "CAP, broad against strict",
-	SensesText:  "People use the word in two senses, and here they disagree. This is what each makes of both patterns.",
-	EachHand:    "Left hand. %s Right hand. %s",
+	ArmSpeed:    "Arm speed", ArmTurns: "%s° a beat.",
+	Circle: "Hand circle", Radius: "Radius %s m.", Upto: "%s to %s",
+	NoCircle:   "The hand goes on no circle.",
+	Senses:     "CAP, broad against strict",
+	SensesText: "People use the word in two senses, and here they disagree. This is what each makes of both patterns.",
+	EachHand:   "Left hand. %s Right hand. %s",
 
 	Open:     "Compare…",
 	Choose:   "Compare with",
@@ -87,10 +95,10 @@ var englishCompare = Compare{
 	Lead:     "A is %s. B is %s.",
 	Pace:     "Both are played at the tempo of A, %s beats a minute.",
 	Begun:    "Comparing. A is %s. B is %s. Both follow one playhead.",
-	Over:     Named{"Lay one over the other: A in full lines, B in dashes", "Overlay"},
+	Over:     Named{"Overlay: A in full lines, B in dashes", "Overlay"},
 	Swap:     Named{"Swap the sides", "Swap"},
 	Differs:  Named{"What differs between the two", "What differs"},
-	Take:     Named{"Open %s on the bench", "Open %s"},
+	Take:     Named{"Open %s on the bench: %s", "Open %s"},
 	Leave:    "Leave the comparison",
 	Playhead: "Playhead of both",
 	Reads:    "%s. A: %s. B: %s.",
@@ -115,6 +123,7 @@ type HandFacts struct {
 	Seams  []seam.Seam
 	Rigid  bool
 	Window tether.Window
+	Pieces []engine.Piece
 }
 
 // Contrast is one thing in which two patterns differ.
@@ -182,6 +191,8 @@ func (t *Table) handsDiffer(a, b *HandFacts, lone bool, differ func(what, l, r s
 		}
 	}
 	differ(of(w.Turns), t.turnsSaid(&a.Whole), t.turnsSaid(&b.Whole))
+	differ(of(w.ArmSpeed), t.armSaid(a.Pieces), t.armSaid(b.Pieces))
+	differ(of(w.Circle), t.circleSaid(a.Pieces), t.circleSaid(b.Pieces))
 	differ(of(w.Joins), t.joinsSaid(a.Seams), t.joinsSaid(b.Seams))
 	differ(of(w.Tether), t.tautSaid(a), t.tautSaid(b))
 }
@@ -285,6 +296,44 @@ func (t *Table) turnsSaid(whole *naming.Whole) string {
 		text = fmt.Sprintf(t.Whole.More, text)
 	}
 	return text + "."
+}
+
+// armSaid tells how far the arm goes in a beat, on the mean of each piece.
+func (t *Table) armSaid(pieces []engine.Piece) string {
+	least, most := math.Inf(1), -1.0 // degrees
+	for _, p := range pieces {
+		if p.Path.IsPoint() || p.Path.IsLine() {
+			continue
+		}
+		goes := 360 * p.Arm.Mul(p.Cycles).Mul(p.Kept()).Abs().Div(p.Length()).Float()
+		least, most = math.Min(least, goes), math.Max(most, goes)
+	}
+	if most < 0 {
+		return t.Compare.NoCircle
+	}
+	return fmt.Sprintf(t.Compare.ArmTurns, t.fromTo(number(least, 1), number(most, 1)))
+}
+
+// circleSaid tells how large the circles are that the hand goes on.
+func (t *Table) circleSaid(pieces []engine.Piece) string {
+	least, most := math.Inf(1), 0.0
+	for _, p := range pieces {
+		if p.Path.IsRound() {
+			least, most = math.Min(least, p.Path.A), math.Max(most, p.Path.A)
+		}
+	}
+	if most == 0 {
+		return t.Compare.NoCircle
+	}
+	return fmt.Sprintf(t.Compare.Radius, t.fromTo(number(least, 2), number(most, 2)))
+}
+
+// fromTo writes the least and the most of several, once where they are one.
+func (t *Table) fromTo(least, most string) string {
+	if least == most {
+		return least
+	}
+	return fmt.Sprintf(t.Compare.Upto, least, most)
 }
 
 // joinsSaid counts joins by their verdict; how many smooth ones there are tells

@@ -6,6 +6,7 @@ type Library struct {
 	InSpin, Antispin, Stars string
 	SCaps, Diamonds         string
 	TwoHands, Faults        string
+	InMode                  string // %s: what a flower is called, %s: its mode
 }
 
 var englishLibrary = Library{
@@ -19,6 +20,7 @@ var englishLibrary = Library{
 	Diamonds: "Diamonds",
 	TwoHands: "Two hands",
 	Faults:   "What can go wrong",
+	InMode:   "%s, %s mode",
 }
 
 // Family returns the name of the family of built-in patterns that is kept

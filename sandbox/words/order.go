@@ -3,19 +3,20 @@ package words
 // Order holds the words of the page's running order: patterns to be shown one
 // after another in the big view.
 type Order struct {
-	Open, Head, Intro            string
-	None                         string
-	Add, Pick, PickOpen, PickOwn string
-	AddOne, AddFiles, AddFolder  string
-	List                         string
-	Start, Save, Clear           string
-	UpShort, DownShort           string
-	OpenShort, RemoveShort       string
-	Wrong                        string // over what could not be taken
-	Hands                        string
-	Keys                         []KeyHelp
-	FileName                     string // of the ZIP
-	Said                         OrderSaid
+	Open, Head, Intro      string
+	None                   string
+	Add, Pick, PickOpen    string
+	PickHead, PickIntro    string // of the list to add from
+	AddFiles, AddFolder    string
+	List                   string
+	Start, Save, Clear     string
+	UpShort, DownShort     string
+	OpenShort, RemoveShort string
+	Wrong                  string // over what could not be taken
+	Hands                  string
+	Keys                   []KeyHelp
+	FileName               string // of the ZIP
+	Said                   OrderSaid
 }
 
 // OrderSaid are the texts that the page's script fills in: {…} are the places.
@@ -36,6 +37,7 @@ type OrderSaid struct {
 	Unkept  string   `json:"unkept"`
 	TooMany string   `json:"tooMany"` // {found}, {allowed}
 	Last    string   `json:"last"`
+	Added   string   `json:"added"` // {n}: its place, {title}
 	Unread  string   `json:"unread"`
 }
 
@@ -44,8 +46,10 @@ var englishOrder = Order{
 	Head:  "Running order",
 	Intro: "Line up the patterns of a lesson, then show them one after another in the big view. Tap one to start there. Your own work stays as it is.",
 	None:  "Nothing is lined up yet. Add patterns below, or drop files or a folder here.",
-	Add:   "Add to the end", Pick: "A pattern from this browser", PickOpen: "The pattern that is open", PickOwn: "Your own",
-	AddOne: "Add", AddFiles: "Files or a ZIP…", AddFolder: "A whole folder…",
+	Add:   "Add to the end", Pick: "Choose patterns…", PickOpen: "The pattern that is open",
+	PickHead:  "Add to the running order",
+	PickIntro: "Tap one after another: each goes to the end of the running order, and this list stays.",
+	AddFiles:  "Files or a ZIP…", AddFolder: "A whole folder…",
 	List:  "The patterns in their order",
 	Start: "Start", Save: "Save as a ZIP", Clear: "Empty the list",
 	UpShort: "Up", DownShort: "Down", OpenShort: "Open", RemoveShort: "Remove",
@@ -78,7 +82,8 @@ var englishOrder = Order{
 		Nothing: "There is no pattern file in it.",
 		Unkept:  "This browser has no room to keep the running order. It is here until you close the page; save it as a ZIP to have it again.",
 		TooMany: "A running order holds {allowed} patterns; {found} would be too many. The rest was left out.",
-		Last:    "shown last",
+		Last:    "you stopped here",
+		Added:   "{title} is number {n} now",
 		Unread:  "This one cannot be read any more, and is left out.",
 	},
 }

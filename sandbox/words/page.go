@@ -51,7 +51,7 @@ var englishPage = Page{
 	Search:        "Search, by a trade word or a title",
 	SearchNone:    "Nothing here is called that. Try a trade word, such as antispin, triquetra or pendulum.",
 	Families:      "Families",
-	PatternsIntro: "Your own and, below, starting points, easier ones first. Opening one can be undone.",
+	PatternsIntro: "Your own and, below, starting points: first the single figures, then what is put together of them, easier ones before harder. Opening one can be undone. Add after puts one behind the piece in hand; what joins on smoothly there is under Next, on the bench.",
 	More:          "More",
 	Open:          "Open",
 	OpenFile:      "Open a file…",

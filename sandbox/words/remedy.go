@@ -338,6 +338,9 @@ func (t *Table) mendCosts(f mend.Fix) (costs, also []string) {
 			break
 		}
 		if o.Better {
+			if f.Seam == mend.Whole && f.After.Verdict == seam.Smooth {
+				continue // every join is smooth, and that is said
+			}
 			also = append(also, w.better(o))
 		} else {
 			costs = append(costs, w.worse(o))

@@ -41,7 +41,7 @@ type Strip struct {
 	Outward, Inward, Sideways             string        // %s: m/s
 	LengthNow                             string        // %d piece, %s beats
 	Inserted                              string        // %s: title
-	InsertShort, InsertLabel              string        // %s: title
+	InsertShort, InsertLabel, InsertGap   string        // %s: title
 	ZoomNow                               string        // %s: beats
 	Several, AllPieces                    TitledText    // %d: how many
 	SeveralNow                            string
@@ -118,7 +118,7 @@ var englishStrip = Strip{
 	Straight: "goes straight on", TurnsBy: "turns by %s°", TurnsBack: "turns back, by %s°", Stays: "stays where it is",
 	Outward: "%s m/s outward: the pull grows at once", Inward: "%s m/s inward: the pull slackens at once", Sideways: "%s m/s; more than %s is a kink",
 	LengthNow: "Piece %d: %s",
-	Inserted:  "Added: %s", InsertShort: "Add after", InsertLabel: "Add after the piece in hand: %s",
+	Inserted:  "Added: %s", InsertGap: "It does not join on: tap the mark where it tears to mend that, or undo and see Next for what can follow", InsertShort: "Add after", InsertLabel: "Add after the piece in hand: %s",
 	ZoomNow:    "The strip shows %s",
 	Several:    TitledText{"Select several", "Then tap the piece up to which you want them."},
 	AllPieces:  TitledText{"Select all", "The %d pieces of this hand, to copy, move, repeat or take out at once."},

@@ -1,11 +1,14 @@
 package words
 
+import "whorlbench/engine/naming"
+
 // View holds the words for what the stage shows and how it plays.
 type View struct {
 	Title, Trail, Step, Loop                           string
 	Trails                                             [4]string // as scene.TrailLength counts
 	StepsBy                                            [2]string // as session.Steps counts
 	Loops                                              [3]string // as session.Loop counts
+	Strokes                                            [3]string // in a key: in-spin, antispin, prop in step with the arm
 	HandPath, Grid, Arms, Letters, Whole, Kinds, Piece string
 	Slack, Taken                                       string
 	Big, LeaveBig                                      string
@@ -15,6 +18,7 @@ type View struct {
 	Point, LeavePoint                                  Named
 	PieceBack, PieceOn                                 string   // while a piece is pointed at
 	Previous, Next                                     Named    // pattern of the running order
+	Dark                                               Named    // screen
 	Blank, Unblank                                     string   // the screen
 	StepsNow                                           string   // %s: as StepsBy
 	OrderNow, OrderSaid                                string   // %d of %d, %s: title; seen, and spoken
@@ -32,6 +36,7 @@ var englishView = View{
 	StepsBy:  [2]string{"from beat to beat", "from petal to petal"},
 	Loop:     "Plays over and over",
 	Loops:    [3]string{"the whole", "the round", "the piece in hand"},
+	Strokes:  [3]string{"in-spin", "antispin", "unit turn"},
 	HandPath: "Hand path",
 	Grid:     "Middle lines",
 	Arms:     "Arms and shoulders",
@@ -46,11 +51,12 @@ var englishView = View{
 	BeatAt:     "beat %d · %s",
 	Leave:      "Leave",
 	Point:      Named{"Hold and point at one piece", "Point"},
-	LeavePoint: Named{"Leave pointing", "Go on"},
+	LeavePoint: Named{"Go on: leave pointing", "Go on"},
 	PieceBack:  "Point at the piece before",
 	PieceOn:    "Point at the next piece",
 	Previous:   Named{"Previous pattern of the running order", "Previous"},
 	Next:       Named{"Next pattern of the running order", "Next"},
+	Dark:       Named{"Dark screen", "Dark"},
 	Blank:      "The screen is dark. Any key or a tap brings it back.",
 	Unblank:    "Bring the picture back",
 	StepsNow:   "Steps go %s",
@@ -64,4 +70,17 @@ var englishView = View{
 	StepOn:   "Step on",
 	LoopNow:  "Plays over and over: %s",
 	TapTempo: "Tap the beat",
+}
+
+// StrokeName says in a key what a stroke drawn as a figure's stands for.
+func (t *Table) StrokeName(f naming.Figure) string {
+	switch {
+	case f.Kind == naming.Extension || f.Kind == naming.Isolation:
+		return t.Name(f)
+	case f.Spin == naming.SpinUnit:
+		return t.View.Strokes[2]
+	case f.Spin == naming.SpinAnti:
+		return t.View.Strokes[1]
+	}
+	return t.View.Strokes[0]
 }

@@ -47,6 +47,15 @@ const runAxe = `axe.run(document, { resultTypes: ["violations"] }).then(({ viola
 	return violations.map((v) => ({ ID: v.id, Impact: v.impact, Help: v.help, Places: v.nodes.map((n) => n.target.join(" ") + ": " + n.failureSummary) }));
 })`
 
+// unnamed are the buttons in whose accessible name does not stand what is written
+// on them, so that they could not be called by voice (WCAG 2.2, 2.5.3); axe-core
+// does not ask for it unless told to.
+const unnamed = `(() => {
+	const words = (text) => " " + text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ").trim() + " ";
+	return [...document.querySelectorAll("button[aria-label]")].filter((b) => b.textContent && !words(b.getAttribute("aria-label")).includes(words(b.textContent)))
+		.map((b) => b.textContent + " / " + b.getAttribute("aria-label"));
+})()`
+
 // judge fails the test for what axe-core finds serious or critical; the rest
 // is told.
 func (v *visit) judge(axe, where string) {
@@ -56,6 +65,9 @@ func (v *visit) judge(axe, where string) {
 	}
 	found, err := chromedp.Run(v.ctx, chromedp.Evaluate[[]complaint](runAxe, chromedp.EvalAwaitPromise))
 	must(v.t, err)
+	for _, text := range eval[[]string](v, unnamed) {
+		v.t.Errorf("%s: what is written does not stand in the name: %s", where, text)
+	}
 	for _, c := range found {
 		text := fmt.Sprintf("%s: %s (%s): %s\n\t%s", where, c.ID, c.Impact, c.Help, strings.Join(c.Places, "\n\t"))
 		if c.Impact == "serious" || c.Impact == "critical" {

@@ -3,10 +3,27 @@
 package browser
 
 import (
+	"bytes"
+	"image/png"
 	"testing"
 
 	"github.com/chromedp/chromedp/kb"
 )
+
+// black fails unless every pixel of the page is black.
+func (v *visit) black() {
+	v.t.Helper()
+	v.drawing(func() {})
+	img, err := png.Decode(bytes.NewReader(v.shot("dark")))
+	must(v.t, err)
+	for y := range img.Bounds().Dy() {
+		for x := range img.Bounds().Dx() {
+			if r, g, b, _ := img.At(x, y).RGBA(); r+g+b > 0 {
+				v.t.Fatalf("in the dark the pixel at %d, %d is %v", x, y, img.At(x, y))
+			}
+		}
+	}
+}
 
 // TestBigView shows the stage and one line on a projector, stepped by a
 // clicker's page keys, and by touch on a phone, and comes back.
@@ -33,6 +50,19 @@ func TestBigView(t *testing.T) {
 				v.drawing(func() { v.keys(kb.PageUp, 0) })
 			}
 			v.shot("big-1")
+			if s.touch {
+				v.tap("Dark screen")
+			} else {
+				v.drawing(func() { v.keys("b", 0) })
+			}
+			v.wait(`!!` + twin("button", "Bring the picture back"))
+			v.black()
+			if s.touch {
+				v.tap("Bring the picture back")
+			} else {
+				v.drawing(func() { v.keys("b", 0) })
+			}
+			v.wait(`!!` + twin("button", "Dark screen"))
 			if s.touch {
 				v.tap("Leave the big view")
 			} else {

@@ -71,8 +71,8 @@ func TestCompare(t *testing.T) {
 			v := newVisit(t, s)
 			v.pick("four-buoys")
 			v.pause()
-			v.tap("Flip the arm") // work of one's own, and something to undo
-			v.tap("Flip the arm")
+			v.tap("Flip arm") // work of one's own, and something to undo
+			v.tap("Flip arm")
 			v.wait(twin("button", "What this pattern is") + `.ariaLabel.includes(":")`) // all that is said of it is known
 			before := v.benchState()
 			if s.touch {
@@ -133,7 +133,7 @@ func TestCompare(t *testing.T) {
 			if c := v.compared(); c.Titles != [2]string{compass, buoys} || c.Beats[0] != 0.25 {
 				t.Errorf("after Swap: %+v, want %s on the left, at the same beat", c, compass)
 			}
-			v.drawing(func() { v.tap("Lay one over the other") })
+			v.drawing(func() { v.tap("Overlay") })
 			if !v.compared().Over {
 				t.Error("they do not lie over each other")
 			}
@@ -156,7 +156,7 @@ func TestCompareTakes(t *testing.T) {
 	first := v.pattern()
 	v.keys("d", 0)
 	v.choosePattern("Three sails at the quay")
-	v.tap("Open Three sails at the quay on the bench")
+	v.tap("Open B on the bench")
 	v.wait(compared + ` === null && whorlbenchProgram.about().title === "Three sails at the quay"`)
 	sails := v.pattern()
 	v.tap("Undo")
@@ -164,7 +164,7 @@ func TestCompareTakes(t *testing.T) {
 		t.Errorf("undone, the pattern is\n%s\nwant\n%s", got, first)
 	}
 
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	v.keys("d", 0)
 	v.wait(`document.getElementById("patterns").open`)
 	eval[bool](v, `(document.querySelector("#own-list button").click(), true)`)
@@ -222,7 +222,7 @@ func TestCompareStates(t *testing.T) {
 				v.drawing(func() {
 					eval[bool](v, `(document.getElementById("theme").value = "night", document.getElementById("theme").dispatchEvent(new Event("change")), true)`)
 				})
-				v.drawing(func() { v.tap("Lay one over the other") })
+				v.drawing(func() { v.tap("Overlay") })
 				v.shot(name + "-over-night")
 				v.judge(axe, "laid over each other, night")
 				if wide := eval[float64](v, `document.getElementById("differs").offsetWidth`); wide > 0 {

@@ -36,7 +36,7 @@ func TestMakeACap(t *testing.T) {
 			v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 2`)
 			do("Delete the piece", kb.Delete)
 			v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 1`)
-			do("What can follow here?", "n")
+			do("Next", "n")
 			v.wait(`document.getElementById("choose").open && document.querySelectorAll("#choose .motion").length > 3`)
 			v.shot("follow-1-list")
 			first := eval[string](v, `document.querySelector("#choose-list b").textContent`)

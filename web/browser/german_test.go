@@ -132,7 +132,7 @@ func TestGermanJob(t *testing.T) {
 		t.Run(s.name, func(t *testing.T) {
 			v := newVisit(t, s)
 			v.pause()
-			v.tap("Flip the arm")
+			v.tap("Flip arm")
 			mine := v.pattern()
 			v.speak("de")
 			if got := v.pattern(); got != mine {
@@ -253,7 +253,7 @@ func TestGermanUnkept(t *testing.T) {
 	v := newVisit(t, desk)
 	t.Cleanup(v.before(noStorage))
 	v.load()
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	mine := v.pattern()
 	v.speak("de")
 	if got := v.pattern(); got != mine {

@@ -93,7 +93,7 @@ func mainJob(t *testing.T, v *visit) {
 
 	// Make something of one's own, save it.
 	v.tap("There and back")
-	v.press("button", "Flip the arm", " ")
+	v.press("button", "Flip arm", " ")
 	mine := v.pattern()
 	if mine == first {
 		t.Fatal("the edits have changed nothing")
@@ -142,7 +142,7 @@ func quote(s string) string {
 // TestWorkSurvivesAKilledTab ends the renderer, not the page, after an edit.
 func TestWorkSurvivesAKilledTab(t *testing.T) {
 	v := newVisit(t, phone)
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	mine := v.pattern()
 	killed := chromedp.Do(v.ctx, chromedp.Navigate("chrome://crash"))
 	t.Logf("the tab ended with: %v", killed)

@@ -103,7 +103,7 @@ func TestKeepOnAPhone(t *testing.T) {
 		t.Error("a pattern that was only looked at is kept as one's own")
 	}
 	first := v.pattern()
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	v.rename("Tin roof")
 	v.tap("Repeat the piece")
 	mine := v.pattern()
@@ -283,7 +283,7 @@ func TestKeepOwn(t *testing.T) {
 			if got := v.records(); got != 1 {
 				t.Errorf("%d works after looking at a built-in pattern, want 1", got)
 			}
-			v.tap("Flip the arm")
+			v.tap("Flip arm")
 			v.rename(hostile)
 			if got := v.records(); got != 2 {
 				t.Errorf("%d works, want 2", got)
@@ -379,7 +379,7 @@ func TestKeepWhereThereIsNoRoom(t *testing.T) {
 	st := state{name: "full", meet: func(t *testing.T, v *visit) { v.ready() }}
 	w.meet(t, st, func(v *visit) {
 		v.pause()
-		v.tap("Flip the arm")
+		v.tap("Flip arm")
 		kept := eval[string](v, `JSON.stringify(Object.entries(localStorage).filter(([k]) => k.startsWith("whorlbench.own.")))`)
 		eval[bool](v, `(() => { let part = "x".repeat(1 << 20); for (let i = 0; part; ) { try { localStorage.setItem("other." + i++, part); } catch { part = part.slice(part.length / 2 + 0.5); } } return true; })()`)
 		eval[string](v, fmt.Sprintf(`whorlbenchProgram.rename("Long", %q)`, strings.Repeat("Long notes. ", 800)))
@@ -397,7 +397,7 @@ func TestKeepWhereThereIsNoRoom(t *testing.T) {
 			t.Errorf("loaded again the pattern is\n%s\nwant\n%s", got, mine)
 		}
 		eval[bool](v, `(Object.keys(localStorage).filter((k) => k.startsWith("other.")).forEach((k) => localStorage.removeItem(k)), true)`)
-		v.tap("Flip the arm")
+		v.tap("Flip arm")
 		if got := eval[bool](v, `document.getElementById("notice-unkept").hidden`); !got {
 			t.Error("with room again it still says that there is none")
 		}

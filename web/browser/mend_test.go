@@ -24,12 +24,12 @@ func TestMendAKink(t *testing.T) {
 				v.wait(`document.getElementById("sheet").open && document.getElementById("sheet-lead").textContent === "Kink"`)
 				v.shot("mend-1-sheet")
 				v.pickAction(way)
-				v.wait("!!" + twin("button", "Take the change that is shown"))
+				v.wait("!!" + twin("button", "Take it"))
 				v.shot(fmt.Sprintf("mend-2-tryout-%d", i+1))
 				if v.pattern() != kinked {
 					t.Fatalf("%s: shown only, it has changed the pattern", way)
 				}
-				v.tap("Take the change that is shown")
+				v.tap("Take it")
 				v.wait(join + `.endsWith("smooth")`)
 				v.act("seam-0-0")
 				v.wait(`document.getElementById("sheet").open && document.getElementById("sheet-lead").textContent === "Smooth"`)

@@ -117,7 +117,7 @@ func TestOffline(t *testing.T) {
 	}
 	v.pause()
 	before := v.pattern()
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	if v.pattern() == before {
 		t.Error("offline an edit changes nothing")
 	}
@@ -185,7 +185,7 @@ func TestUpdateWhileWorkIsOpen(t *testing.T) {
 		now.Load().ServeHTTP(out, in)
 	}))
 	v.pause()
-	v.tap("Flip the arm")
+	v.tap("Flip arm")
 	mine := v.pattern()
 
 	half.Store(true)

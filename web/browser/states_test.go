@@ -76,7 +76,7 @@ var states = []state{
 	}},
 	{name: "storage-blocked", script: noStorage, meet: func(t *testing.T, v *visit) {
 		v.ready()
-		v.tap("Flip the arm")
+		v.tap("Flip arm")
 		v.says(words.English.Share.Shelf.Blocked)
 	}},
 	{name: "kept-unreadable", script: nonsense, meet: func(t *testing.T, v *visit) {
@@ -254,7 +254,7 @@ func TestGraphicsLost(t *testing.T) {
 			st.meet = func(t *testing.T, v *visit) { v.ready() }
 			w.meet(t, st, func(v *visit) {
 				v.pause()
-				v.tap("Flip the arm")
+				v.tap("Flip arm")
 				v.tap("Repeat the piece")
 				v.wait(`document.querySelectorAll("#bench [data-id^=piece-]").length === 3`)
 				mine := v.pattern()
@@ -275,7 +275,7 @@ func TestUnreadableWorkCanBeSaved(t *testing.T) {
 	w := newWard(t, phone)
 	st := state{name: "kept-unreadable", script: nonsense, meet: func(t *testing.T, v *visit) { v.ready() }}
 	w.meet(t, st, func(v *visit) {
-		v.tap("Flip the arm")
+		v.tap("Flip arm")
 		v.click("show-more")
 		v.wait(`!document.getElementById("aside").hidden`)
 		name, data := v.saving("save-aside")

@@ -85,7 +85,7 @@ func TestWorkshop(t *testing.T) {
 
 func workshop(t *testing.T, v *visit) {
 	v.pause()
-	v.press("button", "Flip the arm", " ")
+	v.press("button", "Flip arm", " ")
 	v.drawing(func() { eval[bool](v, `(whorlbenchProgram.act("playhead", "set", 1.25), true)`) })
 	mine, records := v.pattern(), v.records()
 	eval[bool](v, `(document.activeElement?.blur(), true)`)
@@ -176,7 +176,7 @@ func workshop(t *testing.T, v *visit) {
 	v.wait(`document.querySelector("#bench [data-id=point]").getAttribute("aria-pressed") === "true"`)
 	v.shot("workshop-4-point")
 	if v.screen.touch {
-		v.tap("Leave pointing")
+		v.tap("Go on")
 	} else {
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 	}
@@ -195,13 +195,13 @@ func workshop(t *testing.T, v *visit) {
 	if !v.screen.touch {
 		v.drawing(func() { v.keys(".", 0) })
 		v.wait(`!!` + twin("button", "Bring the picture back"))
-		v.shot("workshop-6-dark")
+		v.black()
 		v.drawing(func() { v.keys(kb.PageDown, 0) })
-		v.wait(`!!` + twin("button", "Leave pointing"))
+		v.wait(`!!` + twin("button", "Go on"))
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 		v.drawing(func() { v.keys(kb.Escape, 0) })
 	} else {
-		v.tap("Leave pointing")
+		v.tap("Go on")
 		v.tap("Leave the big view")
 	}
 
@@ -278,6 +278,32 @@ func TestWorkshopFolder(t *testing.T) {
 	if got := eval[string](v, `document.getElementById("order-unkept").textContent`); got != "" {
 		t.Errorf("with room again it says %q", got)
 	}
+
+	// Patterns of this browser are picked from the list of patterns, by what they are
+	// called; it stays for more, where it is, and is whole again when it opens anew.
+	before := v.orderTitles()
+	for range 2 {
+		v.click("order-pick")
+		v.wait(`document.getElementById("patterns").open`)
+		if eval[string](v, `document.getElementById("patterns-search").value`) != "" {
+			t.Error("what was looked for last time is still looked for")
+		}
+		eval[bool](v, `((s) => { s.value = "box mode"; s.dispatchEvent(new Event("input")); return true; })(document.getElementById("patterns-search"))`)
+		found := `[...document.querySelectorAll("#patterns-list section:not(#own) li:not([hidden]) > button:first-child")]`
+		if n := eval[int](v, found+".length"); n == 0 {
+			t.Fatal("no pattern in box mode is found")
+		}
+		eval[bool](v, "("+found+"[0].click(), true)")
+		if !eval[bool](v, `document.getElementById("patterns").open`) {
+			t.Fatal("the list is gone after one pattern")
+		}
+		v.shot("workshop-9-pick")
+		eval[bool](v, `(document.getElementById("patterns").close(), true)`)
+	}
+	if got, want := v.orderTitles(), before+strings.Repeat("|Harbour square at dusk", 2); got != want {
+		t.Errorf("lined up are %s, want %s", got, want)
+	}
+	v.shot("workshop-9-picked")
 
 	// A pattern of the list is opened in the bench, with undo.
 	v.drawing(func() { v.orderTool("Open " + titles[2] + " in the bench") })

@@ -171,4 +171,5 @@ var library = words.Library{
 	Diamonds: "Diamonds",
 	TwoHands: "Zwei Hände",
 	Faults:   "Was schiefgehen kann",
+	InMode:   "%s, %s-Modus",
 }

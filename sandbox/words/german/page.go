@@ -22,7 +22,7 @@ var page = words.Page{
 	Search:        "Suche nach einem Fachwort oder Titel",
 	SearchNone:    "So heißt hier nichts. Versuch es mit einem Fachwort wie Antispin, Triquetra oder Pendel.",
 	Families:      "Familien",
-	PatternsIntro: "Deine eigenen und, darunter, Ausgangspunkte, leichtere zuerst. Das Öffnen lässt sich rückgängig machen.",
+	PatternsIntro: "Deine eigenen und, darunter, Ausgangspunkte: zuerst einzelne Figuren, dann Zusammengesetztes, Leichteres vor Schwererem. Das Öffnen lässt sich rückgängig machen. Dazu hängt eins hinter das gewählte Stück; was dort glatt folgen kann, steht auf der Werkbank unter Folge.",
 	More:          "Mehr",
 	Open:          "Öffnen",
 	OpenFile:      "Datei öffnen …",

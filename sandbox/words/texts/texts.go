@@ -4,6 +4,8 @@ package texts
 import (
 	"fmt"
 	"reflect"
+	"strings"
+	"unicode"
 )
 
 // Each hands every text of v, however deep, to found with its path, which begins
@@ -32,4 +34,15 @@ func walk(path string, v reflect.Value, found func(path, text string)) {
 	default:
 		panic("texts: a table holds a " + v.Kind().String() + " at " + path)
 	}
+}
+
+// HasWords reports whether some words stand in a text as they are, in whatever
+// case, and not as parts of others.
+func HasWords(text, some string) bool {
+	split := func(s string) string {
+		return " " + strings.Join(strings.FieldsFunc(strings.ToLower(s), func(r rune) bool {
+			return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '°' && r != '%'
+		}), " ") + " "
+	}
+	return some == "" || strings.Contains(split(text), split(some))
 }
