@@ -20,7 +20,9 @@ const go = new Go();
 Promise.all([WebAssembly.instantiateStreaming(fetch("film.wasm"), go.importObject), table()])
   .then(([{ instance }, words]) => {
     self.whorlbenchWords = words;
-    self.whorlbenchMemory = instance.exports.mem;
+    // A frame whose bytes are in the program's memory, which is another one after it
+    // has grown: all at once, so that it cannot grow meanwhile.
+    self.whorlbenchFrame = (at, length, settings) => new VideoFrame(new Uint8Array(instance.exports.mem.buffer, at, length), settings);
     return go.run(instance);
   })
   .catch((err) => postMessage({ failed: err.message }));

@@ -60,6 +60,7 @@ function wish(now) {
 
 let worker = null, ready = false;
 let making = null; // the parts that have come, and when it began
+let fault = false; // what was made beside the bench has failed
 let looking = false, again = false; // a preview is being painted; another is wanted
 
 function start() {
@@ -69,6 +70,7 @@ function start() {
   worker.onerror = (e) => hear({ failed: e.message || "film-worker.js" });
 }
 function end() {
+  if (worker) worker.onmessage = worker.onerror = null; // what it may still be loading is no fault
   worker?.terminate();
   worker = null;
   ready = looking = false;
@@ -124,7 +126,7 @@ function make() {
   making = { parts: [], began: performance.now() };
   show();
   part("film-said").textContent = "";
-  part("film-left-text").textContent = words.loading;
+  part("film-left-text").textContent = part("film-going").textContent = words.loading;
   part("film-bar").removeAttribute("value");
   part("film-stop").focus();
   if (ready) ask("make");
@@ -137,12 +139,14 @@ function progress({ done, of }) {
   making.first ??= { now, done };
   const seconds = done > making.first.done ? ((now - making.first.now) / 1000 / (done - making.first.done)) * (of - done) : 0;
   const left = seconds > 90 ? fill(words.leftLong, { minutes: Math.ceil(seconds / 60) }) : seconds >= 1 ? fill(words.left, { seconds: Math.ceil(seconds) }) : "";
-  part("film-left-text").textContent = [fill(words.working, { done, of }), left].filter(Boolean).join(", ");
+  const text = [fill(words.working, { done, of }), left].filter(Boolean).join(", ");
+  part("film-left-text").textContent = text;
+  part("film-going").textContent = text;
 }
 
 function made({ made: name, type }) {
   const file = new Blob(making.parts, { type });
-  settle(fill(words.made, { name, size: size(file.size) }));
+  settle(fill(words.made, { name, size: size(file.size) }), true);
   give(name, file, type);
 }
 function size(bytes) {
@@ -150,11 +154,14 @@ function size(bytes) {
   return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${megabytes.format(bytes / 1e6)} MB`;
 }
 
-function settle(said) {
+// settle ends the making. What is said of a fault stays on the bench until it is
+// looked at.
+function settle(said, well = false) {
   const here = document.activeElement === part("film-stop");
   making = null;
+  part("film-said").textContent = part("film-going").textContent = said;
+  fault = !well && !part("film").open;
   show();
-  part("film-said").textContent = said;
   if (!part("film").open) announce(said);
   else if (here) part("film-make").focus();
   if (part("film").open) look();
@@ -167,6 +174,7 @@ function show() {
   part("film-make").hidden = busy;
   part("film-make").disabled = false;
   part("film-right").inert = busy;
+  part("film-going").hidden = part("film").open || !(busy || fault);
 }
 
 part("film-stop").addEventListener("click", () => { end(); settle(words.stopped); });
@@ -176,18 +184,24 @@ for (const el of controls) {
     const now = chosen();
     remember(now);
     fit(now);
+    part("film-make").disabled = false; // what was wrong may be right now, and is told if it is not
+    part("film-said").textContent = "";
     look();
   });
 }
+part("notices").append(part("film-going"));
+part("film-going").addEventListener("click", () => part("show-film").click());
 part("show-film").addEventListener("click", () => {
   part("more").close();
-  document.querySelector("[data-film=at]").value = Math.round(window.whorlbenchProgram.value("playhead") * 100) / 100;
+  document.querySelector("[data-film=at]").value = Math.round(window.whorlbenchProgram.value("playhead") * 100) / 100 + 1;
   fit(chosen());
-  if (!making) part("film-said").textContent = "";
+  if (!making && !fault) part("film-said").textContent = "";
+  fault = false;
   part("film").showModal();
+  show();
   if (!making) look();
 });
 // A sheet that is closed and makes nothing keeps no program.
-part("film").addEventListener("close", () => { if (!making) end(); });
+part("film").addEventListener("close", () => { show(); if (!making) end(); });
 
 recall();

@@ -25,7 +25,7 @@ type Wish struct {
 	FPS     string `json:"fps"`
 	Rounds  int    `json:"rounds"` // 0: whole rounds to the closing
 	Slow    string `json:"slow"`
-	At      string `json:"at"`  // beat of a still
+	At      string `json:"at"`  // beat of a still, counted from 1
 	Per     int    `json:"per"` // as capture.Per counts
 	Moments int    `json:"moments"`
 	Night   bool   `json:"night"`
@@ -128,6 +128,10 @@ func (in *Wish) options(w *words.Table) (capture.Options, error) {
 	}
 	o.Width, o.Height, o.Rounds, o.Moments = in.Width, in.Height, in.Rounds, in.Moments
 	o.FPS, o.Slow, o.At = number(w.Film.FPS, in.FPS), number(w.Film.Slow, in.Slow), number(w.Film.At, in.At)
+	if o.At.Less(frac.Int(1)) && len(wrong) == 0 {
+		wrong = append(wrong, fmt.Errorf(w.Film.BadAt, w.Film.At, in.At))
+	}
+	o.At = o.At.Sub(frac.Int(1))
 	o.Per = capture.Per(min(max(in.Per, 0), int(capture.PerPetal)))
 	o.Night, o.Mirror = in.Night, in.Mirror
 	if !o.SetGround(in.Ground) {

@@ -19,7 +19,7 @@ func halfMoon(t *testing.T) []byte {
 	return data
 }
 
-const plain = `{"format": "gif", "width": 180, "height": 120, "fps": "12.5", "slow": "1", "at": "1/2", "moments": 8, "ground": "theme", "show": {"arms": true}}`
+const plain = `{"format": "gif", "width": 180, "height": 120, "fps": "12.5", "slow": "1", "at": "3/2", "moments": 8, "ground": "theme", "show": {"arms": true}}`
 
 // TestWish: each part of a wish sets its option; what is not shown is hidden.
 func TestWish(t *testing.T) {

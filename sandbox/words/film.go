@@ -21,8 +21,9 @@ type Film struct {
 	Unknown                                    string // %q: format
 	Number                                     string // %s: label, %q: found
 	BadColour                                  string // %q: found
+	BadAt                                      string // %s: label, %q: found
 	Pattern                                    string // the open pattern, as a file that is read
-	Opaque, NoEncoder                          string
+	Opaque, NoEncoder, ClearNote               string
 	Clicks, ClicksNote, NoClicks               string
 	Said                                       FilmSaid
 }
@@ -53,7 +54,7 @@ var englishFilm = Film{
 		{"webm", "WebM: a film for web pages"},
 		{"png", "PNG: one beat"},
 		{"svg", "SVG: one beat, as a drawing"},
-		{"sheet", "Contact sheet: beat by beat"},
+		{"sheet", "Contact sheet: beat by beat or petal by petal"},
 		{"sheet-svg", "Contact sheet, as a drawing (SVG)"},
 		{"strobe", "Strobe: moments in one picture"},
 		{"strobe-svg", "Strobe, as a drawing (SVG)"},
@@ -67,8 +68,8 @@ var englishFilm = Film{
 		{"480x480", "Small square, 480 by 480"},
 		{"own", "My own…"},
 	},
-	FPS: "Frames a second", Slow: "How many times as slow", At: "Beat shown, from 0",
-	Rounds: "How long", RoundsWhole: "Until all is as it was", RoundsOne: "One round", RoundsOwn: "So many rounds…", RoundsMany: "Rounds",
+	FPS: "Frames a second", Slow: "Slow motion (2: half as fast)", At: "Beat shown (1 is the first)",
+	Rounds: "How long", RoundsWhole: "A whole loop, until all is as it was", RoundsOne: "One round", RoundsOwn: "So many rounds…", RoundsMany: "Rounds",
 	Per: "A picture for each", Pers: [2]string{"beat", "petal"}, Moments: "How many moments",
 	Colours: "Colours", Ground: "Behind the pattern", GroundTheme: "As on the bench", GroundColour: "One colour…", GroundClear: "Nothing (see-through)",
 	Colour: "Colour behind it", Mirror: "As in a mirror", Shown: "What is shown", Names: "What each piece is called",
@@ -82,8 +83,10 @@ var englishFilm = Film{
 	Number:     "%s: found %q, allowed a number such as 25, 0.5 or 1/3",
 	BadColour:  "colour: found %q, allowed one such as #ffffff",
 	Pattern:    "open pattern",
-	Opaque:     "MP4 cannot be see-through. Choose a colour, or make an APNG or the frames.",
+	Opaque:     "MP4 cannot be see-through. Choose a colour, or make a WebM, an APNG or the frames.",
 	NoEncoder:  "This browser cannot make this sort of film at this size. Make a GIF, an APNG or the frames, or try the other sort of film.",
+	BadAt:      "%s: found %q, allowed 1 or more",
+	ClearNote:  "For a dark slide choose the night colours.",
 	Clicks:     "Clicks on the beat",
 	ClicksNote: "Joins and the beginning of a round sound higher. Some older players show an MP4 made here without its sound.",
 	NoClicks:   "This browser cannot put clicks into a film. Leave them out, or use whorlbench render --clicks.",

@@ -66,6 +66,12 @@ var small = map[string]any{"size": "own", "width": filmSide, "height": filmSide,
 func (v *visit) made() (name string, data []byte) {
 	v.t.Helper()
 	v.click("film-make")
+	return v.arrived()
+}
+
+// arrived is the file that is being made, when it has come.
+func (v *visit) arrived() (name string, data []byte) {
+	v.t.Helper()
 	v.wait(`document.getElementById("film-said").textContent !== "" && document.getElementById("film-stop").hidden`)
 	for deadline := time.Now().Add(patience); time.Now().Before(deadline); time.Sleep(50 * time.Millisecond) {
 		files, _ := filepath.Glob(filepath.Join(v.downloads, "*"))
@@ -291,6 +297,37 @@ func TestFilmStops(t *testing.T) {
 	if got := eval[string](v, `document.querySelector("[data-film=format]").value + document.querySelector("[data-film=rounds]").value`); got != "frames20" {
 		t.Errorf("after loading again the choices are %q, want frames20", got)
 	}
+	v.clean()
+}
+
+// TestFilmBesideTheBench: a film of many frames, for which the program's memory
+// grows, is made while the sheet is closed; the bench says how far it is, leads back
+// to it, and says what went wrong until that is looked at.
+func TestFilmBesideTheBench(t *testing.T) {
+	v := newVisit(t, phone)
+	v.openFilm()
+	v.wishes(map[string]any{"format": "webm", "size": "own", "width": 64, "height": 64, "fps": "60", "length": "own", "rounds": 10})
+	v.wait(`document.getElementById("film-about").textContent.includes("1200")`)
+	v.click("film-make")
+	v.closeAll()
+	const going = `document.getElementById("film-going")`
+	v.wait(`!` + going + `.hidden && ` + going + `.textContent.includes(" of 1200")`)
+	v.shot("film-going")
+	v.click("film-going")
+	v.wait(`document.getElementById("film").open && ` + going + `.hidden`)
+	_, data := v.arrived()
+	if len(data) < 10_000 {
+		t.Errorf("a film of 1200 frames has %d bytes", len(data))
+	}
+	v.wait(`document.getElementById("film-said").textContent.includes(".webm")`)
+
+	// At once after a number was typed, before its preview has come.
+	eval[bool](v, `{ const r = document.querySelector("[data-film=rounds]"); r.value = "0"; r.dispatchEvent(new Event("input", { bubbles: true })); document.getElementById("film-make").click(); document.getElementById("film").close(); true }`)
+	v.wait(`!` + going + `.hidden && ` + going + `.textContent.includes("rounds: found")`)
+	v.click("film-going")
+	v.wait(`document.getElementById("film").open && document.getElementById("film-said").textContent.includes("rounds: found")`)
+	v.closeAll()
+	v.wait(going + `.hidden`)
 	v.clean()
 }
 

@@ -168,19 +168,14 @@ func (e *encoder) add(k int, f frame) error {
 	if e.err != nil {
 		return e.err
 	}
-	picture := js.Global().Get("VideoFrame").New(lent(f.pixels), map[string]any{
+	settings := js.ValueOf(map[string]any{
 		"format": "I420", "codedWidth": f.width, "codedHeight": f.height, "timestamp": f.begins, "duration": f.lasts, "colorSpace": filmed,
 	})
+	at := uintptr(unsafe.Pointer(unsafe.SliceData(f.pixels)))
+	picture := js.Global().Call("whorlbenchFrame", int(at), len(f.pixels), settings)
 	e.Call("encode", picture, map[string]any{"keyFrame": k%keyEvery == 0})
 	picture.Call("close")
 	return nil
-}
-
-// lent returns the program's own memory of b, to be read at once: it is another
-// place when the memory has grown.
-func lent(b []byte) js.Value {
-	at := uintptr(unsafe.Pointer(unsafe.SliceData(b)))
-	return js.Global().Get("Uint8Array").New(js.Global().Get("whorlbenchMemory").Get("buffer"), int(at), len(b))
 }
 
 // filmed are the colours of frames.
