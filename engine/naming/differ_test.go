@@ -30,9 +30,16 @@ func drawn(on, leg *engine.Leg) bool {
 	for k := range 20 {
 		p := leg.Whole().Point((float64(k) + 0.3) / 20)
 		near := false
-		for _, q := range points {
-			if apart(p, q) <= step+1e-6 {
-				near = true
+		for i, q := range points {
+			if apart(p, q) > step+1e-6 {
+				continue
+			}
+			// It may lie between two points, or be another strand's that is near.
+			const finer = 50
+			for j := -finer; j <= finer && !near; j++ {
+				near = apart(p, w.Point((float64(i)+float64(j)/finer)/float64(n))) <= step/finer+1e-6
+			}
+			if near {
 				break
 			}
 		}

@@ -205,8 +205,9 @@ func alike(t *testing.T, what string, a, b tether.Result, l engine.Lane) {
 	if a.Slack != b.Slack || a.Window.OK != b.Window.OK || a.Window.Open != b.Window.Open || a.HasAstray != b.HasAstray {
 		t.Fatalf("%s: %+v, was %+v; lane %+v", what, b, a, l)
 	}
-	// A wobble of 1° is not quite in proportion, by about the angle in radians.
-	if a.HasGrowth && b.HasGrowth && !near(a.Growth, b.Growth, 0.03) {
+	// A wobble of 1° is not quite in proportion, by about the angle in radians,
+	// and so again each time that it has grown by e.
+	if a.HasGrowth && b.HasGrowth && !near(a.Growth, b.Growth, 0.03*max(1, math.Log(a.Growth))) {
 		t.Fatalf("%s: growth %v, was %v; lane %+v", what, b.Growth, a.Growth, l)
 	}
 }

@@ -49,16 +49,15 @@ func (a *artist) caption(l *display.List, r display.Rect) {
 	}
 }
 
-// band tells how the props stand to each other over the round that a beat is
-// in, and marks the beat.
+// band tells how the props stand to each other at a beat, and over the round
+// that it is in.
 func (a *artist) band(l *display.List, r display.Rect, beat float64) {
 	if r.H == 0 {
 		return
 	}
-	title := a.words.Duet.Props
-	l.Text(display.Pt{X: r.X + inset, Y: r.Y + timingBand/2 + theme.TextSmall*0.36}, theme.TextSmall, false, a.theme.Muted, title)
-	left := inset + a.faces.Width(title, theme.TextSmall, false) + 8
-	row := display.Rect{X: r.X + left, Y: r.Y, W: r.W - left - inset, H: timingBand}
+	text, rest := r.CutTop(nameRow)
+	a.timingText(l, text, beat)
+	row := display.Rect{X: r.X + inset, Y: rest.Y, W: r.W - 2*inset, H: timingBand}
 	round, now := a.round.Float(), a.read(beat)
 	b := scene.Band{
 		Theme: &a.theme, Faces: a.faces, Words: a.words, Row: row,
@@ -80,11 +79,8 @@ func (a *artist) read(beat float64) float64 {
 // timingText tells how the props stand to each other at a beat.
 func (a *artist) timingText(l *display.List, r display.Rect, beat float64) {
 	now := a.read(beat)
-	i := slices.IndexFunc(a.props, func(s duet.Span) bool { return now >= s.From-hair && now < s.To-hair })
-	if i < 0 {
-		return
-	}
-	s := a.props[i]
+	i := slices.IndexFunc(a.props, func(s duet.Span) bool { return now < s.To-hair })
+	s := a.props[max(i, 0)]
 	text := fmt.Sprintf(a.words.Card.Props, a.words.Direction(s.Direction), a.words.Timing(s.Timing))
 	l.Text(display.Pt{X: r.X + inset, Y: r.Y + nameRow*0.62}, theme.TextBody, false, a.theme.Ink, a.faces.Fit(text, theme.TextBody, false, r.W-2*inset))
 }

@@ -345,7 +345,7 @@ func TestLoopJoins(t *testing.T) {
 		ground := a.paintGround()
 		var list display.List
 		at := func(beat float64) *image.RGBA {
-			c := paint.NewCanvas(ground)
+			c := paint.NewLayer(ground)
 			a.paint(c, ground, &list, beat)
 			return c.RGBA
 		}

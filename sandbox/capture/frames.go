@@ -51,7 +51,7 @@ func (t *Take) EachFrame(ctx context.Context, l Timeline, tell Progress, use fun
 	defer working.Wait()
 	defer stop(nil)
 	workers := min(max(t.Workers, 1), l.N)
-	painted, free := make([]chan *paint.Canvas, workers), make([]chan *paint.Canvas, workers)
+	painted, free := make([]chan *paint.Layer, workers), make([]chan *paint.Layer, workers)
 	var ground *image.RGBA
 	for w := range workers {
 		a, err := t.artist()
@@ -61,9 +61,9 @@ func (t *Take) EachFrame(ctx context.Context, l Timeline, tell Progress, use fun
 		if ground == nil {
 			ground = a.paintGround()
 		}
-		painted[w], free[w] = make(chan *paint.Canvas, ahead), make(chan *paint.Canvas, ahead)
+		painted[w], free[w] = make(chan *paint.Layer, ahead), make(chan *paint.Layer, ahead)
 		for range ahead {
-			free[w] <- paint.NewCanvas(ground)
+			free[w] <- paint.NewLayer(ground)
 		}
 		working.Go(func() {
 			var list display.List

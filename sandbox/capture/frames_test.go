@@ -19,7 +19,9 @@ func TestFrames(t *testing.T) {
 		change  func(o *Options)
 	}{
 		{"half-moon", 1, nil},
-		{"two-bell-buoys", 3, func(o *Options) { o.Night, o.Show.Names, o.Show.Title, o.Show.Beats = true, true, true, true }},
+		{"two-bell-buoys", 3, func(o *Options) {
+			o.Night, o.Show.Names, o.Show.Title, o.Show.Beats, o.Show.Timing, o.Show.Caption = true, true, true, true, true, "Split time"
+		}},
 		{"starfish", 2, func(o *Options) { o.Ground, o.Show.Beats, o.Show.Taken = Clear, true, true }},
 		{"swan", 2, func(o *Options) { o.Show.Title, o.Show.Trail, o.Rounds = true, scene.NoTrail, 2 }},
 	} {

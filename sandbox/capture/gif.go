@@ -49,7 +49,7 @@ func (t *Take) gif(ctx context.Context, w io.Writer, tell Progress) error {
 		return err
 	}
 	seen, ground := tally{}, a.paintGround()
-	sample := paint.NewCanvas(ground)
+	sample := paint.NewLayer(ground)
 	all := paint.NewCells(ground.Rect.Size())
 	all.Fill()
 	matted := image.NewRGBA(ground.Rect)

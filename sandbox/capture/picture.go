@@ -31,8 +31,8 @@ const (
 	nameRow  = 21
 	nameFoot = 9
 
-	timingRow   = 34
-	timingBand  = 24
+	timingRow   = nameRow + timingBand + 8
+	timingBand  = 22
 	captionLine = 19
 	captionFoot = 10
 	// mostLines bounds a caption; what is left over ends in an ellipsis.
@@ -175,7 +175,10 @@ func (a *artist) title(l *display.List, r display.Rect, aside string) {
 	if aside != "" {
 		room -= a.faces.Width(aside, theme.TextBody, false) + inset
 	}
-	const size = theme.TextLarge
+	size := float64(theme.TextLarge)
+	for size > theme.TextBody && a.faces.Width(a.pattern.Title, size, true) > room {
+		size--
+	}
 	l.Text(display.Pt{X: r.X + inset, Y: r.Y + headLine}, size, true, a.theme.Ink, a.faces.Fit(a.pattern.Title, size, true, room))
 }
 
@@ -205,7 +208,7 @@ func (a *artist) paintGround() *image.RGBA {
 }
 
 // paint paints the picture of a beat on dst, whose ground is paintGround's.
-func (a *artist) paint(dst *paint.Canvas, ground *image.RGBA, l *display.List, beat float64) {
+func (a *artist) paint(dst *paint.Layer, ground *image.RGBA, l *display.List, beat float64) {
 	l.Reset(a.ground())
 	a.drawMoving(l, beat)
 	a.pixels.PaintOver(dst, ground, l, a.unit())

@@ -219,23 +219,30 @@ func (st *Stage) ends(l *display.List, t *engine.Track, at engine.State, all []*
 	// sides of their own.
 	size := 12 * max(st.Text, 1)
 	away := 11 + size/2
-	beside := display.Pt{X: away}
-	if d := hand.Sub(head); d.Len() > 0 {
-		beside = display.Pt{X: d.Y, Y: -d.X}.Scale(away / d.Len())
-	}
-	if (t.Lane.Side == engine.Left) != v.Mirror {
-		beside = beside.Scale(-1)
-	}
-	// Where the hands are near each other, each letter stands on the far side of
-	// its own.
+	along, apart := hand.Sub(head), display.Pt{}
 	const near = 44 // px
 	for _, other := range all {
 		if other == t {
 			continue
 		}
-		if d := hand.Sub(v.ToScreen(other.At(beat).Hand)); d.Len() > 1 && d.Len() < near*max(st.Text, 1) {
-			beside = d.Scale((away + 2) / d.Len())
+		o := other.At(beat)
+		d := hand.Sub(v.ToScreen(o.Hand))
+		switch {
+		case d.Len() <= 1 && t.Lane.Side == engine.Left: // at one place: on the two sides of one tether
+			along = v.ToScreen(o.Hand).Sub(v.ToScreen(o.Head))
+		case d.Len() > 1 && d.Len() < near*max(st.Text, 1): // on the far side of its own hand
+			apart = d.Scale((away + 2) / d.Len())
 		}
+	}
+	beside := display.Pt{X: away}
+	if along.Len() > 0 {
+		beside = display.Pt{X: along.Y, Y: -along.X}.Scale(away / along.Len())
+	}
+	if (t.Lane.Side == engine.Left) != v.Mirror {
+		beside = beside.Scale(-1)
+	}
+	if apart.Len() > 0 {
+		beside = apart
 	}
 	w := st.Faces.Width(letter, size, true)
 	l.Text(hand.Add(beside).Add(display.Pt{X: -w / 2, Y: size / 3}), size, true, th.Ink, letter)
