@@ -95,7 +95,7 @@ var englishSteps = Steps{
 	Facing: "Left, right and the way round are as someone facing you sees them. Hands and shoulders are your own.",
 	Mirror: "Left, right and the way round are as you see yourself in a mirror. Hands and shoulders are your own.",
 	Tempo:  "Count an even beat, about %s to the minute. With an empty hand go as slowly as you like; a poi needs its speed.",
-	Care:   "Clear the space around you, take soft props first, and walk the hand through it empty before the prop joins in.",
+	Care:   "Clear the space around you, take soft props first, and walk the hand through it empty before you add the prop.",
 
 	Heads: [3]string{
 		"%s hand, flat in front of you like a picture on a wall.",
