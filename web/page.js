@@ -823,16 +823,28 @@ async function showShare() {
 }
 for (const b of document.querySelectorAll(".show-share")) b.addEventListener("click", showShare);
 $("share-copy").addEventListener("click", async () => {
-  const url = $("share-url"), { copied, byHand } = $("share-said").dataset;
-  try {
-    await navigator.clipboard.writeText(url.value);
-    $("share-said").textContent = copied;
-  } catch { // forbidden, or the page is not served securely
-    url.focus();
-    url.select();
-    $("share-said").textContent = byHand;
-  }
+  const { copied, byHand } = $("share-said").dataset;
+  $("share-said").textContent = await copy($("share-url")) ? copied : byHand;
 });
+// copy copies what a field of the page holds, and reports whether it could. It
+// is called by a tap or a key, as browsers want it; where the newer way is
+// forbidden, or the page is not served securely, the older one may do. If none
+// does, the text is marked, from its beginning, to be copied by hand.
+async function copy(field) {
+  try {
+    await navigator.clipboard.writeText(field.value);
+    return true;
+  } catch { /* the older way */ }
+  const hidden = field.hidden, before = document.activeElement;
+  field.hidden = false;
+  field.focus({ preventScroll: true });
+  field.setSelectionRange(0, field.value.length, "backward");
+  field.scrollTop = 0;
+  if (!document.execCommand("copy")) return false;
+  field.hidden = hidden;
+  before?.focus({ preventScroll: true });
+  return true;
+}
 $("share-file").addEventListener("click", () => { $("share-dialog").close(); save(true); });
 
 // openLink opens the pattern in the address's fragment. It is kept from then on,
@@ -1067,5 +1079,5 @@ load();
 
 // What the other scripts use.
 export {
-  $, announce, button, element, give, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
+  $, announce, button, copy, element, give, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
 };

@@ -63,18 +63,23 @@ var englishCard = Card{
 // that stays at a point, the prop alone. In a mirror left and right are as they
 // are seen there.
 func (t *Table) Stance(track *engine.Track, beat float64, mirror bool) string {
-	const near = 0.1 // of a path's size: nobody sees a side there
-	w, letter := &t.Card, t.Letter(track.Lane.Side)
 	k := stepper{Table: t, track: track, mirror: mirror}
-	_, piece, _ := track.Locate(beat)
-	path, at := track.Legs[piece].Path(), track.At(beat)
+	return k.stance(beat, t.Card.Stance, t.Card.StanceStay, t.Letter(track.Lane.Side))
+}
+
+// stance fills in a name, where the hand is and where the prop points at a beat;
+// of a hand that stays at a point, the name and the prop alone.
+func (k *stepper) stance(beat float64, format, stays, name string) string {
+	const near = 0.1 // of a path's size: nobody sees a side there
+	_, piece, _ := k.track.Locate(beat)
+	path, at := k.track.Legs[piece].Path(), k.track.At(beat)
 	pointing := k.pointing(step.TowardOf(at.Prop))
 	if path.IsPoint() {
-		return fmt.Sprintf(w.StanceStay, letter, pointing)
+		return fmt.Sprintf(stays, name, pointing)
 	}
-	place, out := w.Middle, at.Hand-path.Centre
+	place, out := k.Table.Card.Middle, at.Hand-path.Centre
 	if cmplx.Abs(out) > near*max(path.A, path.B) {
 		place = k.place(step.TowardOf(cmplx.Phase(out)))
 	}
-	return fmt.Sprintf(w.Stance, letter, place, pointing)
+	return fmt.Sprintf(format, name, place, pointing)
 }
