@@ -52,7 +52,7 @@ part("glossary").addEventListener("close", () => {
 function mark(el, but) {
   const walker = document.createTreeWalker(el, NodeFilter.SHOW_TEXT);
   const texts = [];
-  while (walker.nextNode()) if (!walker.currentNode.parentElement.closest("button, label, select, [data-plain]")) texts.push(walker.currentNode);
+  while (walker.nextNode()) if (!walker.currentNode.parentElement.closest("button, label, select, [data-unlinked]")) texts.push(walker.currentNode);
   const linked = new Map(); // paragraph -> keys
   for (const text of texts) {
     const block = text.parentElement;

@@ -348,9 +348,15 @@ let saving = false;
 function askNames(about, toSave) {
   saving = toSave;
   for (const el of [$("names-head"), $("names-done")]) el.textContent = toSave ? el.dataset.saving : el.dataset.plain;
-  $("names-saving").hidden = !toSave;
+  $("names-saving").hidden = !toSave && !about.old;
   $("names-title").value = about.title;
   $("names-notes").value = about.notes;
+  $("names-old").hidden = !about.old;
+  $("names-old").onclick = () => {
+    $("names-notes").value = about.old;
+    $("names-notes").focus();
+    $("names-old").hidden = true;
+  };
   $("names-refused").textContent = "";
   show("names");
   if (toSave) $("names-title").select();
@@ -760,7 +766,7 @@ addEventListener("drop", (e) => {
 function save(first) {
   const file = program().file(first);
   if (file.error) { problem({ lines: file.error }); return; }
-  if (file.propose) { askNames({ title: file.propose, notes: file.notes }, true); return; }
+  if (file.propose) { askNames({ ...file, title: file.propose }, true); return; }
   give(file.name, file.text);
 }
 // give gives a file out. Where the device is all touch and its browser may lose

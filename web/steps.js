@@ -42,7 +42,7 @@ function step(said, beats) {
   const [, number, text] = said.match(/^(\d+\. )?(.*)$/s);
   const line = element("p", "", ...(number ? [element("span", number)] : []), element("span", text));
   const list = element("ul", "", ...(beats ?? []).map((b) => element("li", b)));
-  list.dataset.plain = ""; // the same words in each line are no links
+  list.dataset.unlinked = ""; // the same words in each line are no links
   return element("li", "", line, ...(beats ? [list] : []));
 }
 
