@@ -34,6 +34,7 @@ type Card struct {
 	Counted             string // how the beats in what follows are counted
 	Room                string // head
 	Tether              string // %s: centimetres
+	File                string // head
 	NoLink, NoLinkFile  string // %s: a file's name
 }
 
@@ -55,8 +56,9 @@ var englishCard = Card{
 	Props:   "Props: %s, %s",
 	Counted: "Beats in these sentences are counted from 0, where a round begins.",
 	Room:    "Tempo and room", Tether: "The prop is %s cm from hand to head.",
+	File:       "The pattern’s file",
 	NoLink:     "Others cannot reach this bench by an address, so there is no link here. Hand out the file %s with the card.",
-	NoLinkFile: "Others cannot reach this bench by an address, so there is no link here. This is the pattern’s file, %s, to be typed in or kept:",
+	NoLinkFile: "Others cannot reach this bench by an address, so there is no link here. This is %s, without notes, to be typed in or kept:",
 }
 
 // Stance says where a hand is and where its prop points at a beat; of a hand
