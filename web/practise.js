@@ -213,7 +213,6 @@ async function go() {
   await begun.catch(() => {});
   if (!view.open || sound !== mine || going) return; // left, or held, meanwhile
   silent = !mine || mine.state !== "running";
-  say(silent && mine ? "silent" : "");
   begin();
   if (!silent) watch(mine);
 }
@@ -224,6 +223,7 @@ function begin() {
   ticked = written();
   going = true;
   held(false);
+  note();
   clearInterval(timer);
   timer = setInterval(tick, every);
   tick();
@@ -234,7 +234,7 @@ function watch(mine) {
   const at = mine.currentTime;
   setTimeout(() => {
     if (!going || sound !== mine || mine.currentTime !== at) return;
-    hold("silent");
+    hold("");
     silent = true;
     resume();
     begin();
@@ -254,7 +254,7 @@ function hold(why) {
 }
 function held(on) {
   part("hold").textContent = part("hold").dataset[on ? "resume" : "pause"];
-  part("keep").hidden = !on;
+  part("held").hidden = !on;
   view.classList.toggle("held", on);
 }
 function toggle() {
@@ -267,7 +267,13 @@ function resume() {
   program().practiseResume();
 }
 function say(what) {
-  part("said").textContent = part("said").dataset[what] ?? (part("mirror").getAttribute("aria-pressed") === "true" ? part("said").dataset.mirror : "");
+  part("said").textContent = part("said").dataset[what] ?? "";
+}
+// note says what holds whether it goes on or is paused.
+function note() {
+  const { dataset } = part("note");
+  const mirrored = part("mirror").getAttribute("aria-pressed") === "true";
+  part("note").textContent = silent && sound ? dataset.silent : mirrored ? dataset.mirror : "";
 }
 
 // ---- the view ----
@@ -351,7 +357,7 @@ part("mirror").addEventListener("click", () => {
   const on = part("mirror").getAttribute("aria-pressed") !== "true";
   part("mirror").setAttribute("aria-pressed", on);
   program().practiseMirror(on);
-  if (going && !silent) say("");
+  note();
 });
 for (const b of view.querySelectorAll("[data-faster]")) b.addEventListener("click", () => program().practiseFaster(Number(b.dataset.faster)));
 

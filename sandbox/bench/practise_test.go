@@ -310,6 +310,25 @@ func TestPractiseStage(t *testing.T) {
 			t.Errorf("the stage says %q", m.Text)
 		}
 	}
+	// While it is counted in, arrows show which way hand and head set off.
+	arrows := func() (n int) {
+		for _, m := range r.b.Draw().Marks {
+			if m.Kind == display.Poly {
+				n++
+			}
+		}
+		return n
+	}
+	going := arrows()
+	r.b.PausePractice()
+	r.host.Sounded = 0
+	r.b.ResumePractice()
+	if got := arrows(); got != going+2 {
+		t.Errorf("%d arrows in the count-in, want one for the hand and one for the head", got-going)
+	}
+	if r.heard(4.5); arrows() != going {
+		t.Errorf("%d arrows after the count-in", arrows()-going)
+	}
 	r.b.StopPractice()
 	r.b.Draw()
 	if cs := r.b.Controls(); len(cs) != 1 {

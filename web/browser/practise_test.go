@@ -340,7 +340,7 @@ func TestPractiseKeys(t *testing.T) {
 		t.Error("joins are heard, which was not wanted")
 	}
 	v.keys(" ", 0)
-	v.wait(`!document.getElementById("practise-keep").hidden`)
+	v.wait(`!document.getElementById("practise-held").hidden`)
 	v.click("practise-keep")
 	if got := v.textOf("practise-said"); !strings.Contains(got, "88") {
 		t.Errorf("keeping the tempo says %q", got)
