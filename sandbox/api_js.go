@@ -242,6 +242,8 @@ func (a *app) about([]js.Value) any {
 	p := a.bench.Session.Pattern()
 	about := aboutNotes(p)
 	about["title"] = p.Title
+	about["trade"] = study.Line(words.Said, a.bench.Session)
+	about["opening"] = a.bench.Openings()
 	return about
 }
 

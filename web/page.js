@@ -657,7 +657,7 @@ function motion(hands) {
   const parts = hands.map((p) => {
     const hand = svg("circle", { r: 4, class: "hand" }), head = svg("circle", { r: 6, class: "head" }), tether = svg("path", { class: "tether" });
     out.append(svg("g", { class: p.left ? "left" : "right" },
-      svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), tether, hand, head));
+      svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), svg("path", { d: way(p.points), class: "way" }), tether, hand, head));
     return { p, hand, head, tether };
   });
   const { seconds, rest } = hands[0];
@@ -665,6 +665,11 @@ function motion(hands) {
   for (const part of parts) pose(part, 0.3);
   if (!still.matches) setMoving(out, true);
   return out;
+}
+// way is where the hand goes.
+function way(points) {
+  const places = points.map((x, i) => (i % 4 === 0 ? `${x} ${points[i + 1]}` : "")).filter(Boolean);
+  return `M${places.join("L")}`;
 }
 function pose({ p, hand, head, tether }, share) {
   const last = p.points.length / 4 - 1;

@@ -31,17 +31,20 @@ function remember(now) {
   try { localStorage.setItem(key, JSON.stringify(mine)); } catch { /* storage is forbidden */ }
 }
 
-// preset fills in the pattern's tempo, unless another was chosen for it before.
-let presetFor = "";
+// preset fills in the pattern's tempo, and a ladder's last one, unless others were
+// typed for it: those stay, whatever is edited, until another pattern is opened.
+let presetFor = null, presetTempo = "";
+const typed = new Set();
 const further = 20; // beats a minute, from the first tempo to a ladder's last
 function preset() {
-  const tempo = program().practiseTempo();
-  const now = `${tempo} ${program().about().title}`;
-  if (now === presetFor) return;
-  presetFor = now;
-  control("tempo").value = tempo;
-  control("ceiling").value = Math.min(Math.ceil(Number(tempo) || 0) + further, 400);
+  const tempo = program().practiseTempo(), { opening } = program().about();
+  if (opening !== presetFor) typed.clear();
+  if (tempo !== presetTempo) typed.delete("tempo"); // the pattern has another now
+  [presetFor, presetTempo] = [opening, tempo];
+  if (!typed.has("tempo")) control("tempo").value = tempo;
+  if (!typed.has("ceiling")) control("ceiling").value = Math.min(Math.ceil(Number(tempo) || 0) + further, 400);
 }
+for (const name of ofPattern) control(name).addEventListener("input", () => typed.add(name));
 
 // consider says what is to be known of what is wanted, before anything starts.
 function consider() {

@@ -324,3 +324,7 @@ func (b *Bench) drawDoings(l *display.List) {
 	text = b.faces.Fit(text, size, true, r.W-24)
 	l.Text(display.Pt{X: r.X + (r.W-b.faces.Width(text, size, true))/2, Y: r.Y + r.H/2 + size*0.36}, size, true, b.theme.Ink, text)
 }
+
+// Openings returns how often a pattern was opened: while it stays the same, the
+// one on the bench is the same work, whatever was edited.
+func (b *Bench) Openings() int { return b.openings }
