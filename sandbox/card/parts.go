@@ -134,7 +134,7 @@ func (c *Card) made(h *writer) {
 			h.raw("<tr>")
 			for _, cell := range []string{
 				strconv.Itoa(i + 1), c.words.Name(c.session.Figure(session.Select{Lane: lane, Piece: i})),
-				c.words.Fraction(t.Legs[i].Piece.Length()), letter, c.words.Strip.Verdicts[s.Verdict], turn, prop,
+				words.Mixed(t.Legs[i].Piece.Length()), letter, c.words.Strip.Verdicts[s.Verdict], turn, prop,
 			} {
 				h.text("td", "", cell)
 			}

@@ -60,7 +60,7 @@ func (s *Instructions) Text() string { return strings.Join(s.Lines(), "\n") + "\
 // does in a mirror. At most MostSteps steps of a hand are told.
 func (t *Table) StepByStep(p engine.Pattern, mirror bool) Instructions {
 	w := &t.Steps
-	out := Instructions{View: w.Facing, Tempo: fmt.Sprintf(w.Tempo, number(p.Tempo, 1)), Care: w.Care}
+	out := Instructions{View: w.Facing, Tempo: fmt.Sprintf(w.Tempo, number(p.Tempo, 0)), Care: w.Care}
 	if mirror {
 		out.View = w.Mirror
 	}
