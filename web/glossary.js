@@ -127,10 +127,10 @@ async function open(key) {
   if (at) before.push(at);
   show(wanted);
   if (key) return;
-  // Where there are keys, what is typed is searched for; a finger would only raise a keyboard.
-  part(keyed.matches ? "glossary-search" : "glossary-head").focus({ preventScroll: true });
+  // What is typed is searched for; under a finger that would only raise a keyboard.
+  part(fingers.matches ? "glossary-head" : "glossary-search").focus({ preventScroll: true });
 }
-const keyed = matchMedia("(hover: hover) and (pointer: fine)");
+const fingers = matchMedia("(pointer: coarse)");
 
 // fitting is the word that says most of the pattern on the bench, else the first.
 function fitting() {
