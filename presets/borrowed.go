@@ -16,11 +16,16 @@ func Borrowed(p engine.Pattern) bool {
 	return false
 }
 
-// OwnNotes returns p's notes, or none if they are still those of the built-in
-// pattern whose title p bears: they tell of that one.
+// OwnNotes returns p's notes, or none if they are still those of a built-in
+// pattern that p, whatever it is called, no longer is: they tell of that one.
 func OwnNotes(p engine.Pattern) string {
 	for _, e := range Library() {
-		if built, err := e.Pattern(); err == nil && built.Title == p.Title && built.Notes == p.Notes {
+		built, err := e.Pattern()
+		if err != nil || built.Notes != p.Notes {
+			continue
+		}
+		built.Title = p.Title
+		if !built.Equal(p) {
 			return ""
 		}
 	}

@@ -29,14 +29,25 @@ func TestBorrowed(t *testing.T) {
 }
 
 func TestOwnNotes(t *testing.T) {
-	p, err := First().Pattern()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if got := OwnNotes(p); got != "" {
-		t.Errorf("the built-in pattern's notes are taken for one's own: %q", got)
-	}
-	if p.Notes = "mine"; OwnNotes(p) != "mine" {
-		t.Errorf("OwnNotes() = %q, want mine", OwnNotes(p))
+	for _, tt := range []struct {
+		name   string
+		change func(p *engine.Pattern)
+		own    bool
+	}{
+		{"as built in", func(*engine.Pattern) {}, true},
+		{"called something else", func(p *engine.Pattern) { p.Title = "Mine" }, true},
+		{"changed", func(p *engine.Pattern) { p.Tempo++ }, false},
+		{"changed and called something else", func(p *engine.Pattern) { p.Title = "Mine"; p.Tempo++ }, false},
+		{"changed, with notes of its own", func(p *engine.Pattern) { p.Notes = "mine"; p.Tempo++ }, true},
+		{"changed, with no notes", func(p *engine.Pattern) { p.Notes = ""; p.Tempo++ }, true},
+	} {
+		p, err := Library()[0].Pattern()
+		if err != nil {
+			t.Fatal(err)
+		}
+		tt.change(&p)
+		if got := OwnNotes(p); (got == p.Notes) != tt.own || !tt.own && got != "" {
+			t.Errorf("%s: OwnNotes() = %q, want the pattern's: %v", tt.name, got, tt.own)
+		}
 	}
 }

@@ -220,7 +220,9 @@ func (a *app) insert(args []js.Value) any {
 func (a *app) file(args []js.Value) any {
 	p := a.bench.Session.Pattern()
 	if len(args) > 0 && args[0].Truthy() && presets.Borrowed(p) {
-		return map[string]any{"propose": fmt.Sprintf(words.Said.Page.Proposed, p.Title), "notes": presets.OwnNotes(p)}
+		about := aboutNotes(p)
+		about["propose"] = fmt.Sprintf(words.Said.Page.Proposed, p.Title)
+		return about
 	}
 	data, err := presets.Encode(p)
 	if err != nil {
@@ -238,7 +240,22 @@ func (a *app) saved(args []js.Value) any {
 // about() returns title and notes.
 func (a *app) about([]js.Value) any {
 	p := a.bench.Session.Pattern()
-	return map[string]any{"title": p.Title, "notes": p.Notes}
+	about := aboutNotes(p)
+	about["title"] = p.Title
+	about["trade"] = study.Line(words.Said, a.bench.Session)
+	about["opening"] = a.bench.Openings()
+	return about
+}
+
+// aboutNotes has a pattern's notes and, if they tell of the built-in pattern that
+// it was made of, none, but those to be had back.
+func aboutNotes(p engine.Pattern) map[string]any {
+	own := presets.OwnNotes(p)
+	about := map[string]any{"notes": own}
+	if own != p.Notes {
+		about["old"] = p.Notes
+	}
+	return about
 }
 
 // rename(title, notes) changes them; it returns what is wrong.

@@ -52,7 +52,7 @@ part("glossary").addEventListener("close", () => {
 function mark(el, but) {
   const walker = document.createTreeWalker(el, NodeFilter.SHOW_TEXT);
   const texts = [];
-  while (walker.nextNode()) if (!walker.currentNode.parentElement.closest("button, label, select")) texts.push(walker.currentNode);
+  while (walker.nextNode()) if (!walker.currentNode.parentElement.closest("button, label, select, [data-unlinked]")) texts.push(walker.currentNode);
   const linked = new Map(); // paragraph -> keys
   for (const text of texts) {
     const block = text.parentElement;
@@ -122,11 +122,23 @@ async function open(key) {
     part("glossary-search").value = "";
     filter();
   }
-  const wanted = key || (roomy.matches && part("glossary-words").querySelector("button").dataset.key);
+  const wanted = key || (roomy.matches && fitting());
   if (!wanted) { all(); return; }
   if (at) before.push(at);
   show(wanted);
-  if (!key) part("glossary-head").focus();
+  if (key) return;
+  // What is typed is searched for; under a finger that would only raise a keyboard.
+  part(fingers.matches ? "glossary-head" : "glossary-search").focus({ preventScroll: true });
+}
+const fingers = matchMedia("(pointer: coarse)");
+
+// fitting is the word that says most of the pattern on the bench, else the first.
+function fitting() {
+  const said = words.find(program()?.about().trade ?? "").map((m) => m.key);
+  const judging = said.filter((key) => JSON.parse(program().judged(key)).parts);
+  // A cateye or a triquetra is antispin too, which stands first.
+  const known = judging[0] === "antispin" && judging.find((key) => key === "cateye" || key === "triquetra");
+  return known || judging[0] || said[0] || part("glossary-words").querySelector("button").dataset.key;
 }
 
 function list() {
@@ -171,7 +183,19 @@ function filter() {
   part("glossary-letters").hidden = wanted.length > 0;
   part("glossary-none").textContent = some ? "" : part("glossary-none").dataset.text;
 }
-part("glossary-search").addEventListener("input", () => words && filter());
+// found are the words that are left.
+const found = () => [...part("glossary-words").querySelectorAll("section:not([hidden]) li:not([hidden]) button")];
+part("glossary-search").addEventListener("input", () => {
+  if (!words) return;
+  filter();
+  const left = found(); // a single one is shown beside the list at once; in its place, with Enter
+  if (roomy.matches && left.length === 1 && left[0].dataset.key !== at) show(left[0].dataset.key, true);
+});
+part("glossary-search").addEventListener("keydown", (e) => {
+  if (e.key !== "Enter" || e.isComposing || !words) return;
+  e.preventDefault();
+  found()[0]?.click();
+});
 
 // all goes back to the list, to the word that was last shown.
 function all() {
@@ -193,7 +217,7 @@ function current(key) {
   }
 }
 
-function show(key) {
+function show(key, searching) {
   const t = words.by.get(key);
   at = key;
   part("glossary").classList.add("at-word");
@@ -215,7 +239,7 @@ function show(key) {
   judged(key);
   part("glossary").scrollTop = 0;
   part("glossary-term").scrollTop = 0;
-  part("glossary-word").focus({ preventScroll: true });
+  if (!searching) part("glossary-word").focus({ preventScroll: true });
 }
 
 // ---- the pattern that shows it ----

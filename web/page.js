@@ -362,9 +362,15 @@ let saving = false;
 function askNames(about, toSave) {
   saving = toSave;
   for (const el of [$("names-head"), $("names-done")]) el.textContent = toSave ? el.dataset.saving : el.dataset.plain;
-  $("names-saving").hidden = !toSave;
+  $("names-saving").hidden = !toSave && !about.old;
   $("names-title").value = about.title;
   $("names-notes").value = about.notes;
+  $("names-old").hidden = !about.old;
+  $("names-old").onclick = () => {
+    $("names-notes").value = about.old;
+    $("names-notes").focus();
+    $("names-old").hidden = true;
+  };
   $("names-refused").textContent = "";
   show("names");
   if (toSave) $("names-title").select();
@@ -679,7 +685,7 @@ function motion(hands) {
   const parts = hands.map((p) => {
     const hand = svg("circle", { r: 4, class: "hand" }), head = svg("circle", { r: 6, class: "head" }), tether = svg("path", { class: "tether" });
     out.append(svg("g", { class: p.left ? "left" : "right" },
-      svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), tether, hand, head));
+      svg("path", { d: p.whole, class: "whole" }), svg("path", { d: p.slice, class: "slice" }), svg("path", { d: way(p.points), class: "way" }), tether, hand, head));
     return { p, hand, head, tether };
   });
   const { seconds, rest } = hands[0];
@@ -687,6 +693,11 @@ function motion(hands) {
   for (const part of parts) pose(part, 0.3);
   if (!still.matches) setMoving(out, true);
   return out;
+}
+// way is where the hand goes.
+function way(points) {
+  const places = points.map((x, i) => (i % 4 === 0 ? `${x} ${points[i + 1]}` : "")).filter(Boolean);
+  return `M${places.join("L")}`;
 }
 function pose({ p, hand, head, tether }, share) {
   const last = p.points.length / 4 - 1;
@@ -788,7 +799,7 @@ addEventListener("drop", (e) => {
 function save(first) {
   const file = program().file(first);
   if (file.error) { problem({ lines: file.error }); return; }
-  if (file.propose) { askNames({ title: file.propose, notes: file.notes }, true); return; }
+  if (file.propose) { askNames({ ...file, title: file.propose }, true); return; }
   give(file.name, file.text);
 }
 // give gives a file out. Where the device is all touch and its browser may lose
@@ -851,16 +862,28 @@ async function showShare() {
 }
 for (const b of document.querySelectorAll(".show-share")) b.addEventListener("click", showShare);
 $("share-copy").addEventListener("click", async () => {
-  const url = $("share-url"), { copied, byHand } = $("share-said").dataset;
-  try {
-    await navigator.clipboard.writeText(url.value);
-    $("share-said").textContent = copied;
-  } catch { // forbidden, or the page is not served securely
-    url.focus();
-    url.select();
-    $("share-said").textContent = byHand;
-  }
+  const { copied, byHand } = $("share-said").dataset;
+  $("share-said").textContent = await copy($("share-url")) ? copied : byHand;
 });
+// copy copies what a field of the page holds, and reports whether it could. It
+// is called by a tap or a key, as browsers want it; where the newer way is
+// forbidden, or the page is not served securely, the older one may do. If none
+// does, the text is marked, from its beginning, to be copied by hand.
+async function copy(field) {
+  try {
+    await navigator.clipboard.writeText(field.value);
+    return true;
+  } catch { /* the older way */ }
+  const hidden = field.hidden, before = document.activeElement;
+  field.hidden = false;
+  field.focus({ preventScroll: true });
+  field.setSelectionRange(0, field.value.length, "backward");
+  field.scrollTop = 0;
+  if (!document.execCommand("copy")) return false;
+  field.hidden = hidden;
+  before?.focus({ preventScroll: true });
+  return true;
+}
 $("share-file").addEventListener("click", () => { $("share-dialog").close(); save(true); });
 
 // openLink opens the pattern in the address's fragment. It is kept from then on,
@@ -1095,5 +1118,5 @@ load();
 
 // What the other scripts use.
 export {
-  $, announce, button, element, give, listPatterns, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
+  $, announce, button, copy, element, give, listPatterns, motion, moves, openFile, pick, picture, program, read, setBig, setMoving, show, stageIn, tool, write,
 };

@@ -31,17 +31,20 @@ function remember(now) {
   try { localStorage.setItem(key, JSON.stringify(mine)); } catch { /* storage is forbidden */ }
 }
 
-// preset fills in the pattern's tempo, unless another was chosen for it before.
-let presetFor = "";
+// preset fills in the pattern's tempo, and a ladder's last one, unless others were
+// typed for it: those stay, whatever is edited, until another pattern is opened.
+let presetFor = null, presetTempo = "";
+const typed = new Set();
 const further = 20; // beats a minute, from the first tempo to a ladder's last
 function preset() {
-  const tempo = program().practiseTempo();
-  const now = `${tempo} ${program().about().title}`;
-  if (now === presetFor) return;
-  presetFor = now;
-  control("tempo").value = tempo;
-  control("ceiling").value = Math.min(Math.ceil(Number(tempo) || 0) + further, 400);
+  const tempo = program().practiseTempo(), { opening } = program().about();
+  if (opening !== presetFor) typed.clear();
+  if (tempo !== presetTempo) typed.delete("tempo"); // the pattern has another now
+  [presetFor, presetTempo] = [opening, tempo];
+  if (!typed.has("tempo")) control("tempo").value = tempo;
+  if (!typed.has("ceiling")) control("ceiling").value = Math.min(Math.ceil(Number(tempo) || 0) + further, 400);
 }
+for (const name of ofPattern) control(name).addEventListener("input", () => typed.add(name));
 
 // consider says what is to be known of what is wanted, before anything starts.
 function consider() {
@@ -213,7 +216,6 @@ async function go() {
   await begun.catch(() => {});
   if (!view.open || sound !== mine || going) return; // left, or held, meanwhile
   silent = !mine || mine.state !== "running";
-  say(silent && mine ? "silent" : "");
   begin();
   if (!silent) watch(mine);
 }
@@ -224,6 +226,7 @@ function begin() {
   ticked = written();
   going = true;
   held(false);
+  note();
   clearInterval(timer);
   timer = setInterval(tick, every);
   tick();
@@ -234,7 +237,7 @@ function watch(mine) {
   const at = mine.currentTime;
   setTimeout(() => {
     if (!going || sound !== mine || mine.currentTime !== at) return;
-    hold("silent");
+    hold("");
     silent = true;
     resume();
     begin();
@@ -254,7 +257,7 @@ function hold(why) {
 }
 function held(on) {
   part("hold").textContent = part("hold").dataset[on ? "resume" : "pause"];
-  part("keep").hidden = !on;
+  part("held").hidden = !on;
   view.classList.toggle("held", on);
 }
 function toggle() {
@@ -267,7 +270,13 @@ function resume() {
   program().practiseResume();
 }
 function say(what) {
-  part("said").textContent = part("said").dataset[what] ?? (part("mirror").getAttribute("aria-pressed") === "true" ? part("said").dataset.mirror : "");
+  part("said").textContent = part("said").dataset[what] ?? "";
+}
+// note says what holds whether it goes on or is paused.
+function note() {
+  const { dataset } = part("note");
+  const mirrored = part("mirror").getAttribute("aria-pressed") === "true";
+  part("note").textContent = silent && sound ? dataset.silent : mirrored ? dataset.mirror : "";
 }
 
 // ---- the view ----
@@ -351,7 +360,7 @@ part("mirror").addEventListener("click", () => {
   const on = part("mirror").getAttribute("aria-pressed") !== "true";
   part("mirror").setAttribute("aria-pressed", on);
   program().practiseMirror(on);
-  if (going && !silent) say("");
+  note();
 });
 for (const b of view.querySelectorAll("[data-faster]")) b.addEventListener("click", () => program().practiseFaster(Number(b.dataset.faster)));
 

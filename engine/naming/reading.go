@@ -18,7 +18,7 @@ func Any(t *engine.Track, sort func(Figure) bool) Ruling {
 
 // ExactIsolation rules whether some piece is an isolation in which hand and head
 // share one circle. The head's circle is |A − tether| from middle to edge, so
-// the hand's is half as wide as the tether is long.
+// the hand's is as wide as the tether is long: A is half the tether.
 func ExactIsolation(t *engine.Track) Ruling {
 	r := Ruling{Clause: NoPieceIs}
 	for i := range t.Legs {

@@ -120,6 +120,7 @@ type Bench struct {
 	blank     bool // the big view is dark
 
 	practising *practising // nil: not
+	openings   int         // how often a pattern was opened
 }
 
 // Frame is the room that the bench has, in CSS pixels: the size of the page

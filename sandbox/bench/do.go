@@ -337,6 +337,7 @@ func (b *Bench) figureLine() string {
 
 // Opened takes over a pattern that the session has just opened, and says so.
 func (b *Bench) Opened(now float64) {
+	b.openings++
 	b.endCompare()
 	b.hintUntil, b.tryout = 0, nil
 	b.fitAgain()

@@ -50,12 +50,12 @@ func (b *Bench) laneJudged(key string, lane int, t *engine.Track) []words.Defini
 	if key == "isolation" {
 		w := &b.Words.Explain
 		return []words.Definition{
-			b.Words.Reading(w.Loose, naming.Any(t, sortOf(key))),
-			b.Words.Reading(w.Exact, naming.ExactIsolation(t)),
+			b.Words.PieceReading(w.Loose, key, naming.Any(t, sortOf(key)), t),
+			b.Words.PieceReading(w.Exact, key, naming.ExactIsolation(t), t),
 		}
 	}
 	if sort := sortOf(key); sort != nil {
-		return []words.Definition{b.Words.Reading("", naming.Any(t, sort))}
+		return []words.Definition{b.Words.PieceReading("", key, naming.Any(t, sort), t)}
 	}
 	return nil
 }

@@ -215,7 +215,7 @@ func TestKeptKnowsAllState(t *testing.T) {
 		want string
 	}{
 		{bench.Bench{}, "Session Words host faces theme frame plan planned kept arranged router controls intents list focus lift edge window wait toast" +
-			" hintUntil seen told study fits notes pictures dials view stage slots alone tryout following ways several compare beside running point blank practising"},
+			" hintUntil seen told study fits notes pictures dials view stage slots alone tryout following ways several compare beside running point blank practising openings"},
 		{session.Session{}, "pattern sel also undo redo held holds rev id ids tracks figures seams closing beat Playing Speed Loop Steps Mirror hidden clip"},
 		{scene.Options{}, "Trail HideHandPath HideGrid HideArms HideLetters HideWhole PlainInk ByPiece HideSlack Taken"},
 	} {

@@ -44,7 +44,9 @@ type practising struct {
 	plan     practice.Plan
 	hands    []words.TautHand
 	given    float64 // seconds, up to which the events have been given out
-	rounds   int     // done before the last pause
+	asked    float64 // beats a minute, by hand, from the second below on; 0: none
+	askedAt  float64
+	rounds   int // done before the last pause
 	now      countedAt
 	shown    Count
 
@@ -152,7 +154,7 @@ func (b *Bench) begin() {
 	if err != nil { // each change of the plan has been checked
 		panic(fmt.Sprintf("bench: %v", err))
 	}
-	p.schedule, p.given = schedule, 0
+	p.schedule, p.given, p.asked = schedule, 0, 0
 	b.Session.Playing = true
 	b.followSound()
 }
@@ -177,16 +179,24 @@ func (b *Bench) followSound() {
 	}
 	seconds := math.Max(b.host.Heard(), 0)
 	beat := p.schedule.BeatAt(seconds)
+	if seconds >= p.askedAt {
+		p.asked = 0
+	}
 	b.Session.PlayTo(float64(float64(p.rounds)*p.schedule.Round().Float()) + math.Max(beat, 0))
-	b.showCount(beat, math.Max(seconds, p.given))
+	b.showCount(beat)
 }
 
-// showCount shows where practice is at a beat, and the tempo that has been
-// given out.
-func (b *Bench) showCount(beat, given float64) {
+// showCount shows where practice is at a beat. What has been given out beyond
+// it is nobody's business yet, but for a tempo that was asked for by hand: that
+// is shown at once, so that the key that was pressed is answered.
+func (b *Bench) showCount(beat float64) {
 	p, w := b.practising, &b.Words.Practice.Screen
 	round := p.schedule.Round().Float()
-	now := countedAt{beat: int(math.Floor(beat + hair)), tempo: p.schedule.TempoAt(given), round: p.rounds + 1}
+	now := countedAt{beat: int(math.Floor(beat + hair)), tempo: p.schedule.TempoOn(beat + hair), round: p.rounds + 1}
+	from := beat
+	if p.asked > 0 {
+		now.tempo, from = p.asked, p.schedule.BeatAt(p.askedAt)
+	}
 	if beat < -hair {
 		now.number = int(math.Ceil(-beat - hair))
 	} else {
@@ -194,7 +204,7 @@ func (b *Bench) showCount(beat, given float64) {
 		now.number = int(math.Max(math.Floor(beat-float64(done*round)+hair), 0)) + 1
 		now.round += int(done)
 	}
-	if step, ok := p.schedule.NextStep(given); ok {
+	if step, ok := p.schedule.NextStep(from + hair); ok {
 		now.next = step.Tempo
 		now.left = max(int(math.Ceil((step.Beat-math.Max(beat, 0))/round-hair)), 1)
 	}
@@ -265,7 +275,7 @@ func (b *Bench) PracticeTempo(by float64) {
 	if err != nil { // the tempo is within the range
 		panic(fmt.Sprintf("bench: %v", err))
 	}
-	p.schedule = schedule
+	p.schedule, p.asked, p.askedAt = schedule, tempo, p.given
 	b.followSound()
 }
 
@@ -314,3 +324,7 @@ func (b *Bench) drawDoings(l *display.List) {
 	text = b.faces.Fit(text, size, true, r.W-24)
 	l.Text(display.Pt{X: r.X + (r.W-b.faces.Width(text, size, true))/2, Y: r.Y + r.H/2 + size*0.36}, size, true, b.theme.Ink, text)
 }
+
+// Openings returns how often a pattern was opened: while it stays the same, the
+// one on the bench is the same work, whatever was edited.
+func (b *Bench) Openings() int { return b.openings }

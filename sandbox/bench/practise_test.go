@@ -117,6 +117,91 @@ func TestPractiseClicks(t *testing.T) {
 	}
 }
 
+// ladder90 climbs from 90 over 100 to 110, each for a round of four beats: a
+// beat takes 2/3 s at first, so that round 2 begins after 8 beats, at 16/3 s.
+var ladder90 = bench.PractiseWish{Tempo: "90", CountIn: "4", Ladder: true, Up: "10", Rounds: "1", Ceiling: "110"}
+
+// TestPractiseHeard: the tempo that is shown is the one that is heard, however
+// far ahead sounds have been given out.
+func TestPractiseHeard(t *testing.T) {
+	for _, ahead := range []float64{0.25, 0.75, 2.5} {
+		r := newRig(t, practiceFrame, "half-moon")
+		r.b.Practise(ladder90)
+		const step = 16.0 / 3
+		for _, x := range []struct {
+			at                  float64
+			round, tempo, nextW string
+		}{
+			{step - 0.5, "Round 1", "90", "Next: 100, after this round"},
+			{step - 0.001, "Round 1", "90", "Next: 100, after this round"},
+			{step, "Round 2", "100", "Next: 110, after this round"},
+			{step + 2.4 - 0.001, "Round 2", "100", "Next: 110, after this round"},
+			{step + 2.4, "Round 3", "110", "No faster than this"},
+		} {
+			r.b.Clicks(x.at + ahead)
+			r.host.Sounded = x.at
+			r.b.Step(0, 0)
+			if c := r.host.Counts[len(r.host.Counts)-1]; c.Round != x.round || c.Tempo != x.tempo || c.Next != x.nextW {
+				t.Errorf("%v s ahead, at %v s: %s at %s, %q; want %s at %s, %q", ahead, x.at, c.Round, c.Tempo, c.Next, x.round, x.tempo, x.nextW)
+			}
+		}
+	}
+}
+
+// TestPractisePauseBeforeAStep: what is paused and kept is what was heard: a
+// moment before a step, the round and the tempo before it; with it, those after.
+func TestPractisePauseBeforeAStep(t *testing.T) {
+	const step = 16.0 / 3
+	for _, x := range []struct {
+		at                 float64
+		round, tempo, next string
+		kept               float64
+	}{
+		{step - 0.75, "Round 1", "90", "Next: 100, after this round", 90},
+		{step - 0.001, "Round 1", "90", "Next: 100, after this round", 90},
+		{step, "Round 2", "100", "Next: 110, after this round", 100},
+		{step + 0.001, "Round 2", "100", "Next: 110, after this round", 100},
+	} {
+		r := newRig(t, practiceFrame, "half-moon")
+		r.b.Practise(ladder90)
+		r.b.Clicks(x.at + 1)
+		r.host.Sounded = x.at
+		r.b.PausePractice()
+		r.b.KeepPracticeTempo()
+		if got := r.s.Pattern().Tempo; got != x.kept {
+			t.Errorf("paused at %v s: %v is kept, want %v", x.at, got, x.kept)
+		}
+		r.host.Sounded = 0
+		r.b.ResumePractice()
+		if c := r.host.Counts[len(r.host.Counts)-1]; c.Round != x.round || c.Tempo != x.tempo || c.Next != x.next || !c.CountIn {
+			t.Errorf("paused at %v s, it goes on with %+v; want the count-in of %s at %s", x.at, c, x.round, x.tempo)
+		}
+	}
+}
+
+// TestPractiseAsked: a tempo asked for by hand is shown at once, adds up when
+// asked for twice, and is what a pause keeps.
+func TestPractiseAsked(t *testing.T) {
+	r := newRig(t, practiceFrame, "half-moon")
+	r.b.Practise(ladder90)
+	r.b.Clicks(5.5) // beyond the step at 16/3 s
+	r.host.Sounded = 5
+	r.b.PracticeTempo(2)
+	r.b.PracticeTempo(2)
+	for _, at := range []float64{5, 5.4, 5.6} {
+		r.host.Sounded = at
+		r.b.Step(0, 0)
+		if c := r.host.Counts[len(r.host.Counts)-1]; c.Tempo != "94" || !strings.HasPrefix(c.Next, "Next: 104") {
+			t.Errorf("asked for 4 more at 5 s, at %v s it shows %s, %q; want 94, then 104", at, c.Tempo, c.Next)
+		}
+	}
+	r.b.PausePractice()
+	r.b.KeepPracticeTempo()
+	if got := r.s.Pattern().Tempo; got != 94 {
+		t.Errorf("%v is kept, want 94", got)
+	}
+}
+
 // TestPractisePause: going on counts in again, at the tempo that was reached, and
 // begins the broken round anew.
 func TestPractisePause(t *testing.T) {
@@ -224,6 +309,25 @@ func TestPractiseStage(t *testing.T) {
 		if m.Kind == display.Text && strings.Contains(m.Text, beat) {
 			t.Errorf("the stage says %q", m.Text)
 		}
+	}
+	// While it is counted in, arrows show which way hand and head set off.
+	arrows := func() (n int) {
+		for _, m := range r.b.Draw().Marks {
+			if m.Kind == display.Poly {
+				n++
+			}
+		}
+		return n
+	}
+	going := arrows()
+	r.b.PausePractice()
+	r.host.Sounded = 0
+	r.b.ResumePractice()
+	if got := arrows(); got != going+2 {
+		t.Errorf("%d arrows in the count-in, want one for the hand and one for the head", got-going)
+	}
+	if r.heard(4.5); arrows() != going {
+		t.Errorf("%d arrows after the count-in", arrows()-going)
 	}
 	r.b.StopPractice()
 	r.b.Draw()

@@ -178,6 +178,9 @@ func (b *Bench) drawStageOnly() *display.List {
 	} else {
 		st.DrawMoving(l, b.Session)
 	}
+	if p := b.practising; p != nil && p.shown.CountIn {
+		st.DrawSetOff(l, b.Session, b.Session.Beat())
+	}
 	if b.plan.big {
 		b.drawSay(l)
 		looks.Text = max(looks.Text, b.plan.bigText())

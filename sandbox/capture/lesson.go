@@ -163,7 +163,7 @@ func (l *Lesson) WriteRound(w io.Writer, joins []scene.Joined) error {
 
 // BeatText says of which beat picture i is, counted from 1.
 func (l *Lesson) BeatText(i int) string {
-	return fmt.Sprintf(l.words.Capture.BeatAt, words.Value(frac.Near(l.Beats[i]+1, 0.005, 1000)))
+	return fmt.Sprintf(l.words.Capture.BeatAt, words.Mixed(frac.Near(l.Beats[i]+1, 0.005, 1000)))
 }
 
 func (l *Lesson) write(w io.Writer, side, margin float64, about string, draw func(st *scene.Stage, d *display.List)) error {

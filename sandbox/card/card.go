@@ -57,7 +57,9 @@ type Card struct {
 // New works out a pattern's card. Its errors are those of presets.Encode and of
 // capture.NewLesson.
 func New(p engine.Pattern, o Options, w *words.Table) (*Card, error) {
-	file, err := presets.Encode(p)
+	bare := p
+	bare.Notes = "" // they stand on the card by themselves
+	file, err := presets.Encode(bare)
 	if err != nil {
 		return nil, err
 	}
@@ -97,7 +99,7 @@ func (c *Card) HTML() ([]byte, error) {
 	h.raw("<style>\n" + Style + "</style></head><body>\n<article class=\"lesson-card\"")
 	h.attr("lang", c.words.Lang)
 	h.raw(">\n")
-	for _, part := range []func(*writer){c.head, c.top, c.pictures, c.made, c.stepByStep, c.hands, c.tempo, c.notes, c.fileText} {
+	for _, part := range []func(*writer){c.head, c.top, c.pictures, c.made, c.stepByStep, c.hands, c.tempoOfTwo, c.notes, c.fileText} {
 		part(&h)
 	}
 	h.raw("</article></body></html>\n")
@@ -115,12 +117,13 @@ func (c *Card) head(h *writer) {
 	h.raw("</div></header>\n")
 }
 
-// top has the large picture, and by which clauses the whole is what it is.
+// top has the large picture, and beside it by which clauses the whole is what it
+// is, and cautions; where it is one hand's, tempo and room too.
 func (c *Card) top(h *writer) {
-	h.raw(`<div class="top"><figure class="round">`)
+	h.raw(fmt.Sprintf(`<div class="top hands-%d"><figure class="round">`, len(c.session.Tracks())))
 	h.svg(func(b *strings.Builder) error { return c.lesson.WriteRound(b, c.joins()) })
 	h.text("figcaption", "", c.words.Card.Round)
-	h.raw("</figure><section>")
+	h.raw("</figure><div><section>")
 	c.codeFigure(h)
 	h.text("h2", "", c.words.Told.Called)
 	k := &c.study
@@ -132,7 +135,12 @@ func (c *Card) top(h *writer) {
 		said = append(said, called(c.words.Definitions(&k.Wholes[i])...))
 	}
 	c.perHand(h, said)
-	h.raw("</section></div>\n")
+	h.raw("</section>")
+	if len(k.Wholes) == 1 {
+		c.tempo(h)
+	}
+	c.care(h)
+	h.raw("</div></div>\n")
 }
 
 // codeFigure has the code of the link, or why it has none.

@@ -136,6 +136,45 @@ func TestLibrary(t *testing.T) {
 	}
 }
 
+// TestPages: the second page begins with the title, before the steps where the
+// table has room on the first, else before the table; never between the steps.
+func TestPages(t *testing.T) {
+	const title, made, steps = `class="running"`, `class="made"`, `class="steps"`
+	for id, want := range map[string]string{"half-moon": steps, "swan": made, "gangway-and-bell": steps} {
+		for _, e := range presets.Library() {
+			if e.ID != id {
+				continue
+			}
+			p, err := e.Pattern()
+			if err != nil {
+				t.Fatal(err)
+			}
+			text := document(t, p, card.Options{})
+			if n := strings.Count(text, title); n != 1 {
+				t.Fatalf("%s: %d second pages", id, n)
+			}
+			_, rest, _ := strings.Cut(text, title)
+			if _, class, _ := strings.Cut(rest, "<section "); !strings.HasPrefix(class, want) {
+				t.Errorf("%s: the second page begins with %.20q, want %q", id, class, want)
+			}
+		}
+	}
+}
+
+// TestFileText: the file on the card leaves out the notes, which stand there
+// already, and keeps each of its tables whole.
+func TestFileText(t *testing.T) {
+	p := pattern(t, halfMoon)
+	p.Notes = "Soft props first."
+	text := document(t, p, card.Options{})
+	if n := strings.Count(text, p.Notes); n != 1 {
+		t.Errorf("the notes stand there %d times", n)
+	}
+	if n := strings.Count(text, "<pre>[[hand.piece]]\narm = "); n != 2 {
+		t.Errorf("%d pieces stand whole, want 2", n)
+	}
+}
+
 // TestLong: a pattern with too many beats has fewer pictures, and says so.
 func TestLong(t *testing.T) {
 	p := pattern(t, halfMoon)

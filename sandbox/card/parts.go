@@ -16,7 +16,7 @@ import (
 const smooth = seam.Smooth
 
 // mostFile is how many lines of a file a card has room for.
-const mostFile = 40
+const mostFile = 30
 
 // most returns how many pieces and how many steps of a hand a card has room
 // for: fewer of a long pattern, whose pictures are many too. The file has the
@@ -104,6 +104,7 @@ func (c *Card) stances(beat float64) []string {
 func (c *Card) made(h *writer) {
 	w := &c.words.Card
 	labels := &c.words.Strip.JoinLabels
+	c.turnPage(h, beforeMade)
 	h.raw(`<section class="made">`)
 	h.text("h2", "", w.Made)
 	letters := c.joins()
@@ -133,7 +134,7 @@ func (c *Card) made(h *writer) {
 			h.raw("<tr>")
 			for _, cell := range []string{
 				strconv.Itoa(i + 1), c.words.Name(c.session.Figure(session.Select{Lane: lane, Piece: i})),
-				c.words.Fraction(t.Legs[i].Piece.Length()), letter, c.words.Strip.Verdicts[s.Verdict], turn, prop,
+				words.Mixed(t.Legs[i].Piece.Length()), letter, c.words.Strip.Verdicts[s.Verdict], turn, prop,
 			} {
 				h.text("td", "", cell)
 			}
@@ -162,6 +163,7 @@ func (c *Card) made(h *writer) {
 // stepByStep tells what to do in plain sentences.
 func (c *Card) stepByStep(h *writer) {
 	s := &c.steps
+	c.turnPage(h, beforeSteps)
 	h.raw(`<section class="steps">`)
 	h.text("h2", "", c.words.Steps.Title)
 	h.text("p", "", s.View)
@@ -202,11 +204,10 @@ func (c *Card) hands(h *writer) {
 	h.raw("</section>\n")
 }
 
-// tempo tells at which tempos a tether stays taut and the room that is needed,
-// with the cautions that belong there.
+// tempo tells at which tempos a tether stays taut and the room that is needed.
 func (c *Card) tempo(h *writer) {
 	w, p := c.words, c.pattern()
-	h.raw(`<div class="pair"><section>`)
+	h.raw("<section>")
 	h.text("h2", "", w.Card.Room)
 	var said [][]words.Line
 	for i, t := range c.session.Tracks() {
@@ -221,13 +222,30 @@ func (c *Card) tempo(h *writer) {
 		said = append(said, lines)
 	}
 	c.perHand(h, said)
-	h.raw(`</section><section class="care">`)
+	h.raw("</section>")
+}
+
+// care has the cautions.
+func (c *Card) care(h *writer) {
+	w := c.words
+	h.raw(`<section class="care">`)
 	h.text("h2", "", w.Page.SafetyTitle)
 	h.raw("<ul>")
 	for _, line := range w.Page.Safety {
 		h.text("li", "", line)
 	}
-	h.raw("</ul></section></div>\n")
+	h.raw("</ul></section>")
+}
+
+// tempoOfTwo has tempo and room of two hands, for which there is no room beside
+// the large picture.
+func (c *Card) tempoOfTwo(h *writer) {
+	if len(c.session.Tracks()) < 2 {
+		return
+	}
+	h.raw(`<div class="tempo-of-two">`)
+	c.tempo(h)
+	h.raw("</div>\n")
 }
 
 // notes has the notes of the file, paragraph by paragraph.
@@ -251,6 +269,9 @@ func (c *Card) fileText(h *writer) {
 	w := &c.words.Card
 	name := words.FileName(c.pattern().Title) + ".toml"
 	h.raw(`<section class="file">`)
+	if c.url == "" {
+		h.text("h2", "", w.File)
+	}
 	switch {
 	case c.url != "":
 		h.text("h2", "", c.words.Share.Dialog.Link)
@@ -263,7 +284,11 @@ func (c *Card) fileText(h *writer) {
 		h.text("p", "", fmt.Sprintf(w.NoLink, name))
 	default:
 		h.text("p", "", fmt.Sprintf(w.NoLinkFile, name))
-		h.text("pre", "", c.file)
+		h.raw(`<div class="columns">`)
+		for block := range strings.SplitSeq(strings.TrimSpace(c.file), "\n\n") { // each table of the file stays whole
+			h.text("pre", "", block)
+		}
+		h.raw("</div>")
 	}
 	h.raw("</section>\n")
 }

@@ -120,8 +120,9 @@ func (s *Schedule) BeatAt(seconds float64) float64 {
 	return beat
 }
 
-// TempoAt returns the tempo at a second, in beats a minute.
-func (s *Schedule) TempoAt(seconds float64) float64 { return s.segments[s.at(seconds)].tempo }
+// TempoOn returns the tempo (beats a minute) at which a beat is played: from
+// the first beat of a step on, the step's.
+func (s *Schedule) TempoOn(beat float64) float64 { return s.segments[s.segmentOf(beat)].tempo }
 
 // Steps returns when the tempo changes, and to what: the beginning first.
 func (s *Schedule) Steps() []Step {
@@ -132,10 +133,10 @@ func (s *Schedule) Steps() []Step {
 	return steps
 }
 
-// NextStep returns the first change of the tempo after a second; ok is false if
+// NextStep returns the first change of the tempo after a beat; ok is false if
 // there is none.
-func (s *Schedule) NextStep(seconds float64) (step Step, ok bool) {
-	i := s.at(seconds) + 1
+func (s *Schedule) NextStep(beat float64) (step Step, ok bool) {
+	i := s.segmentOf(beat) + 1
 	if i >= len(s.segments) {
 		return Step{}, false
 	}

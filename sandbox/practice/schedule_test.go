@@ -97,8 +97,24 @@ func TestLadderSteps(t *testing.T) {
 	}
 	// The playhead at a time: three seconds before the first step it is 3 beats back.
 	for _, test := range [][3]float64{{0, -4, 60}, {4, 0, 60}, {9, 5, 60}, {12, 8, 70}, {18, 15, 70}, {1000, 24 + (1000-18-48.0/7)*85/60, 85}} {
-		if beat, tempo := s.BeatAt(test[0]), s.TempoAt(test[0]); math.Abs(beat-test[1]) > 1e-9 || tempo != test[2] {
+		if beat, tempo := s.BeatAt(test[0]), s.TempoOn(s.BeatAt(test[0])); math.Abs(beat-test[1]) > 1e-9 || tempo != test[2] {
 			t.Errorf("at %v s: beat %v at %v, want %v at %v", test[0], beat, tempo, test[1], test[2])
+		}
+	}
+}
+
+// TestStepsOnTheBeat: a step's tempo is that of its first beat and of none before
+// it, whenever the sounds of that beat are asked for.
+func TestStepsOnTheBeat(t *testing.T) {
+	p := engine.Pattern{Lanes: []engine.Lane{hand(engine.Left, beats(4)...)}}
+	s := made(t, practice.Plan{Pattern: p, Tempo: 90, CountIn: 4, Ladder: practice.Ladder{Up: 10, Rounds: 1, Ceiling: 110}})
+	for _, test := range []struct{ beat, tempo, next, at float64 }{
+		{-4, 90, 100, 4}, {0, 90, 100, 4}, {3, 90, 100, 4}, {3.999999, 90, 100, 4},
+		{4, 100, 110, 8}, {7.999999, 100, 110, 8}, {8, 110, 0, 0}, {100, 110, 0, 0},
+	} {
+		step, ok := s.NextStep(test.beat)
+		if tempo := s.TempoOn(test.beat); tempo != test.tempo || ok != (test.next > 0) || step.Tempo != test.next || step.Beat != test.at {
+			t.Errorf("beat %v: %v, then %+v; want %v, then %v at beat %v", test.beat, tempo, step, test.tempo, test.next, test.at)
 		}
 	}
 }

@@ -110,7 +110,13 @@ func (st *Stage) pale(l *display.List, t *engine.Track, all float64) {
 // arrow draws the point of an arrow at the end of a head's way; none where the
 // head hardly moves.
 func (st *Stage) arrow(l *display.List, t *engine.Track, from, to float64) {
-	tip, was := st.View.ToScreen(t.At(to-1e-6*(to-from)).Head), st.View.ToScreen(t.At(to-aheadOf*(to-from)).Head)
+	head := func(beat float64) complex128 { return t.At(beat).Head }
+	st.arrowOf(l, st.ink(t), head, from, to)
+}
+
+// arrowOf draws the point of an arrow at the end of a way.
+func (st *Stage) arrowOf(l *display.List, ink color.NRGBA, way func(beat float64) complex128, from, to float64) {
+	tip, was := st.View.ToScreen(way(to-1e-6*(to-from))), st.View.ToScreen(way(to-aheadOf*(to-from)))
 	d := tip.Sub(was)
 	if d.Len() < 0.05 { // px
 		return
@@ -118,7 +124,7 @@ func (st *Stage) arrow(l *display.List, t *engine.Track, from, to float64) {
 	along := d.Scale(arrow / d.Len())
 	across := display.Pt{X: -along.Y, Y: along.X}.Scale(0.42)
 	back := tip.Sub(along)
-	l.Poly(st.ink(t), tip, back.Add(across), back.Sub(across))
+	l.Poly(ink, tip, back.Add(across), back.Sub(across))
 }
 
 // letters writes the letters of joins beyond the heads, those of one place

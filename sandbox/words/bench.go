@@ -217,7 +217,7 @@ func (t *Table) ClosingShort(tempo float64, tracks ...*engine.Track) string {
 	if !ok {
 		return ""
 	}
-	return fmt.Sprintf(t.Bench.ClosesShort, t.CountBeats(beats), t.Seconds(beats, tempo))
+	return fmt.Sprintf(t.Bench.ClosesShort, t.CountBeats(beats), t.ShortSeconds(beats, tempo))
 }
 
 // Closing says in one line when the lanes come back.
@@ -234,12 +234,12 @@ func (t *Table) Closing(tempo float64, tracks ...*engine.Track) string {
 	}
 	if len(tracks) == 1 {
 		c := tracks[0].Closing()
-		beats, seconds := t.CountBeats(c.Beats), t.Seconds(c.Beats, tempo)
+		beats, seconds := t.CountBeats(c.Beats), t.ShortSeconds(c.Beats, tempo)
 		if c.Rounds.IsInt64() && c.Rounds.Int64() == 1 {
 			return fmt.Sprintf(b.ClosesOne, beats, seconds)
 		}
 		return fmt.Sprintf(b.ClosesMany, t.CountRounds(c.Rounds), beats, seconds)
 	}
 	beats, _ := engine.ClosingTime(tracks...)
-	return fmt.Sprintf(b.Together, t.CountBeats(beats), t.Seconds(beats, tempo))
+	return fmt.Sprintf(b.Together, t.CountBeats(beats), t.ShortSeconds(beats, tempo))
 }

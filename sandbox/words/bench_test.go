@@ -75,7 +75,7 @@ func TestClosing(t *testing.T) {
 		tracks []*engine.Track
 		want   string
 	}{
-		{"one round", 90, []*engine.Track{round(engine.Right, one, frac.Int(-3), four)}, "Closes every round · 4 beats · 2.667 s"},
+		{"one round", 90, []*engine.Track{round(engine.Right, one, frac.Int(-3), four)}, "Closes every round · 4 beats · 2.7 s"},
 		{"one beat", 60, []*engine.Track{round(engine.Right, one, one, one)}, "Closes every round · 1 beat · 1 s"},
 		{"three rounds", 120, []*engine.Track{round(engine.Right, one, frac.New(1, 3), four)}, "Closes after 3 rounds · 12 beats · 6 s"},
 		{"very many", 60, []*engine.Track{round(engine.Right, one, one.Div(power), four)}, "Closes after about 1e400 rounds · about 4e400 beats · about 4e400 s"},

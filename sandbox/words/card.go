@@ -34,6 +34,7 @@ type Card struct {
 	Counted             string // how the beats in what follows are counted
 	Room                string // head
 	Tether              string // %s: centimetres
+	File                string // head
 	NoLink, NoLinkFile  string // %s: a file's name
 }
 
@@ -55,26 +56,32 @@ var englishCard = Card{
 	Props:   "Props: %s, %s",
 	Counted: "Beats in these sentences are counted from 0, where a round begins.",
 	Room:    "Tempo and room", Tether: "The prop is %s cm from hand to head.",
+	File:       "The pattern’s file",
 	NoLink:     "Others cannot reach this bench by an address, so there is no link here. Hand out the file %s with the card.",
-	NoLinkFile: "Others cannot reach this bench by an address, so there is no link here. This is the pattern’s file, %s, to be typed in or kept:",
+	NoLinkFile: "Others cannot reach this bench by an address, so there is no link here. This is %s, without notes, to be typed in or kept:",
 }
 
 // Stance says where a hand is and where its prop points at a beat; of a hand
 // that stays at a point, the prop alone. In a mirror left and right are as they
 // are seen there.
 func (t *Table) Stance(track *engine.Track, beat float64, mirror bool) string {
-	const near = 0.1 // of a path's size: nobody sees a side there
-	w, letter := &t.Card, t.Letter(track.Lane.Side)
 	k := stepper{Table: t, track: track, mirror: mirror}
-	_, piece, _ := track.Locate(beat)
-	path, at := track.Legs[piece].Path(), track.At(beat)
+	return k.stance(beat, t.Card.Stance, t.Card.StanceStay, t.Letter(track.Lane.Side))
+}
+
+// stance fills in a name, where the hand is and where the prop points at a beat;
+// of a hand that stays at a point, the name and the prop alone.
+func (k *stepper) stance(beat float64, format, stays, name string) string {
+	const near = 0.1 // of a path's size: nobody sees a side there
+	_, piece, _ := k.track.Locate(beat)
+	path, at := k.track.Legs[piece].Path(), k.track.At(beat)
 	pointing := k.pointing(step.TowardOf(at.Prop))
 	if path.IsPoint() {
-		return fmt.Sprintf(w.StanceStay, letter, pointing)
+		return fmt.Sprintf(stays, name, pointing)
 	}
-	place, out := w.Middle, at.Hand-path.Centre
+	place, out := k.Table.Card.Middle, at.Hand-path.Centre
 	if cmplx.Abs(out) > near*max(path.A, path.B) {
 		place = k.place(step.TowardOf(cmplx.Phase(out)))
 	}
-	return fmt.Sprintf(w.Stance, letter, place, pointing)
+	return fmt.Sprintf(format, name, place, pointing)
 }

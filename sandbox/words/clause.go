@@ -132,14 +132,6 @@ func (t *Table) clause(r naming.Ruling) string {
 		return w.HandsAlike
 	case naming.HandsSwap:
 		return say(w.HandsSwap, t.one(r.Figures[0]), t.one(r.Figures[1]))
-	case naming.PieceIsOne:
-		return say(w.PieceIsOne, piece)
-	case naming.NoPieceIs:
-		return w.NoPieceIs
-	case naming.OneCircle:
-		return say(w.OneCircle, piece)
-	case naming.TwoCircles:
-		return say(w.TwoCircles, piece, Metres(r.Gap))
 	case naming.HandsShare:
 		return say(w.HandsShare, t.one(r.Figures[0]))
 	case naming.HandsShareNone:

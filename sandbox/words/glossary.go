@@ -128,8 +128,8 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "in-spin", Word: "in-spin", Others: []string{"inspin"},
 			Says: []string{
-				"The prop turns the same way round as the hand, and more often.",
-				"Its petals point inward as small loops or outward as wide ones.",
+				"The prop turns the same way round as the hand: twice or more to one turn of the arm in a flower, a fraction in a star.",
+				"At the tips of its petals hand and prop point the same way; between them the head comes in toward the middle, in most sizes with a loop.",
 			},
 			Shows: "twin-lanterns", Related: []string{"antispin", "flower", "petal"},
 		},
@@ -144,7 +144,8 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "flower", Word: "flower",
 			Says: []string{
-				"What the head draws when the hand goes round a circle and the prop turns a whole number of times.",
+				"What the head draws when the hand goes round a circle and the prop turns a whole number of times to each turn of the arm: twice or more the same way, or once or more the other way.",
+				"With one turn each the same way there are no petals; that is an extension, an isolation or a unit turn, and the strict sense of CAP counts it as a flower.",
 				"It is named by its petals and by in-spin or antispin.",
 			},
 			Shows: "compass-card", Related: []string{"petal", "in-spin", "antispin", "star-flower"},
@@ -153,7 +154,7 @@ var EnglishGlossary = Glossary{
 			Key: "petal", Word: "petal", Others: []string{"petal tip"},
 			Says: []string{
 				"One of the loops or tips of a flower; at its tip the prop points straight out from the middle.",
-				"With n turns of the prop to one of the arm there are as many petals as n lies away from one.",
+				"Until a flower closes, prop and arm differ by as many turns as it has petals; turns the other way round count as minus.",
 			},
 			Shows: "compass-card", Related: []string{"flower", "box-mode", "diamond-mode"},
 		},
@@ -168,9 +169,9 @@ var EnglishGlossary = Glossary{
 			Key: "isolation", Word: "isolation",
 			Says: []string{
 				"Hand and prop go round together with the prop pointing back across the middle.",
-				"In the exact sense hand and head share one circle, so the hand’s circle is half as wide as the tether is long.",
+				"In the exact sense hand and head share one circle, so the hand’s circle is as wide as the tether is long: half the tether from its middle to its edge.",
 				"In the loose sense any size of circle will do as long as the prop points back at the middle.",
-				"The bench uses the loose sense for the name and says how exact it is by the picture.",
+				"The bench uses the loose sense for the name and shows how exact it is by the picture.",
 			},
 			Shows: "tide-ring", Related: []string{"extension", "unit-turn"},
 		},
@@ -186,7 +187,7 @@ var EnglishGlossary = Glossary{
 			Key: "cateye", Word: "cateye", Others: []string{"cat eye", "cat’s eye"},
 			Says: []string{
 				"The two-petal antispin flower: one turn of the hand, one turn of the prop the other way.",
-				"The head draws an ellipse, or a straight line where hand circle and tether are equal.",
+				"The head draws an ellipse, or a straight line where the hand’s circle measures the length of the tether from its middle to its edge.",
 			},
 			Shows: "ships-cat", Related: []string{"antispin", "flower", "triquetra"},
 		},
@@ -201,7 +202,7 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "star-flower", Word: "star flower", Others: []string{"star"},
 			Says: []string{
-				"A flower whose number of prop turns is a fraction, so that it takes two or more turns of the hand to close.",
+				"A flower whose number of prop turns to one of the arm is a fraction, so that it takes two or more turns of the hand to close.",
 				"Its petals fall between those of the turn before.",
 			},
 			Shows: "paper-star", Related: []string{"flower", "petal", "round"},
@@ -230,7 +231,7 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "pendulum", Word: "pendulum", Others: []string{"swing"},
 			Says: []string{
-				"The prop swings to and fro below the hand and never goes over the top.",
+				"The prop swings to and fro below the hand, as far to one side as to the other.",
 			},
 			Shows: "lamp-under-the-bridge", Related: []string{"static-spin", "stall"},
 		},
@@ -315,14 +316,14 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "c-cap", Word: "C-cap",
 			Says: []string{
-				"A CAP in which the hand goes to and fro on one arc of one circle, like a letter C.",
+				"A CAP in the strict sense in which the hand goes to and fro on one arc of one circle, like a letter C.",
 			},
 			Shows: "half-moon", Related: []string{"cap", "s-cap"},
 		},
 		{
 			Key: "s-cap", Word: "S-cap",
 			Says: []string{
-				"A CAP in which the hand goes to and fro along two arcs that bend opposite ways, like a letter S.",
+				"A CAP in the strict sense in which the hand goes to and fro along two arcs that bend opposite ways, like a letter S.",
 			},
 			Shows: "swan", Related: []string{"cap", "c-cap"},
 		},
@@ -336,7 +337,7 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "elementary", Word: "elementary pattern", Others: []string{"elementary"},
 			Says: []string{
-				"One pattern all through, with no change of path or speeds and no jump.",
+				"One pattern all through: one path, one number of prop turns to one of the arm, and no jump; it may go faster and slower.",
 				"CAPs are put together from slices of such patterns.",
 			},
 			Shows: "three-sails", Related: []string{"cap", "flower"},
@@ -425,7 +426,7 @@ var EnglishGlossary = Glossary{
 			Key: "round", Word: "one round", Others: []string{"a round", "each round", "round of the hand"},
 			Says: []string{
 				"One pass through all the pieces of a hand, after which it begins again.",
-				"A star needs several rounds until the prop is back too.",
+				"A star may need several rounds until the prop is back too.",
 			},
 			Shows: "coil-of-rope", Related: []string{"piece", "star-flower"},
 		},
@@ -440,7 +441,7 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "smooth", Word: "smooth",
 			Says: []string{
-				"A join at which hand and prop go on without a jolt and the tether stays taut.",
+				"A join at which nothing jumps or stops, and the head changes its speed, if at all, only along the tether, which can pass that on.",
 			},
 			Shows: "half-moon", Related: []string{"seam", "kink"},
 		},
@@ -461,7 +462,7 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "gap", Word: "gap",
 			Says: []string{
-				"A join at which hand or prop would have to jump, so that nobody can spin it as it stands.",
+				"A join at which hand, prop or head would have to jump, so that nobody can spin it as it stands.",
 			},
 			Shows: "missing-plank", Related: []string{"seam", "smooth"},
 		},
@@ -483,8 +484,8 @@ var EnglishGlossary = Glossary{
 		{
 			Key: "transition", Word: "transition", Others: []string{"changeover"},
 			Says: []string{
-				"The way from one pattern into another, at a moment where both agree in place and speed.",
-				"A CAP is made of nothing but such changes.",
+				"The way from one pattern into another, at a moment where both agree in place and, for it to be smooth, in speed.",
+				"A CAP goes from pattern to pattern in this way, round after round.",
 			},
 			Shows: "rounds-of-the-watch", Related: []string{"cap", "seam"},
 		},

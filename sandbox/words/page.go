@@ -25,6 +25,7 @@ type Page struct {
 	DropHere                               string
 	Saved                                  string // %s: a file's name
 	NameIt, NameItHint                     string // at the first save of what was made of a built-in pattern
+	OldNotes                               string // keeps those of the built-in pattern
 	Proposed                               string // %s: the built-in pattern's title
 }
 
@@ -129,6 +130,7 @@ var englishPage = Page{
 	DropHere:     "Drop a pattern file, or a ZIP of them, to open it; several, or a folder, go into the running order",
 	NameIt:       "A name for what you have made",
 	NameItHint:   "It began as a built-in pattern. With a name of its own you find it again. The old notes told of the old pattern; write your own if you like.",
+	OldNotes:     "Keep the old notes",
 	Proposed:     "%s, my way",
 	Saved:        "Saved as %s",
 }

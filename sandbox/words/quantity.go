@@ -45,9 +45,20 @@ func (t *Table) CountBeats(f frac.Frac) string {
 
 // Seconds writes a time given in beats, at a tempo in beats a minute, to the
 // millisecond: s = 60·beats/tempo.
-func (t *Table) Seconds(beats frac.Frac, tempo float64) string {
+func (t *Table) Seconds(beats frac.Frac, tempo float64) string { return t.seconds(beats, tempo, 3) }
+
+// ShortSeconds is Seconds to a tenth, or below one second to a hundredth: nobody
+// hears more.
+func (t *Table) ShortSeconds(beats frac.Frac, tempo float64) string {
+	if beats.Float()*60 < tempo {
+		return t.seconds(beats, tempo, 2)
+	}
+	return t.seconds(beats, tempo, 1)
+}
+
+func (t *Table) seconds(beats frac.Frac, tempo float64, places int) string {
 	s := beats.Mul(frac.Int(60)).Div(frac.FromFloat(tempo))
-	text := Decimals(s.Decimal(3))
+	text := Decimals(s.Decimal(places))
 	if len(text) > maxDigits {
 		text = t.about(s)
 	}

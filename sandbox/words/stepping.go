@@ -30,7 +30,10 @@ type HandSteps struct {
 	Head  string   // which hand, in which plane
 	Start string   // where hand and prop begin
 	Steps []string // numbered
-	Close string   // what closes it
+	// Beats say of each step how hand and prop stand on each of its beats; none
+	// where it is no longer than one.
+	Beats [][]string
+	Close string // what closes it
 }
 
 // Lines returns all lines in the order in which they are read.
@@ -38,7 +41,12 @@ func (s *Instructions) Lines() []string {
 	lines := []string{s.View}
 	for _, h := range s.Hands {
 		lines = append(lines, h.Head, h.Start)
-		lines = append(lines, h.Steps...)
+		for i, step := range h.Steps {
+			lines = append(lines, step)
+			if i < len(h.Beats) {
+				lines = append(lines, h.Beats[i]...)
+			}
+		}
 		lines = append(lines, h.Close)
 	}
 	lines = append(lines, s.Together...)
@@ -52,7 +60,7 @@ func (s *Instructions) Text() string { return strings.Join(s.Lines(), "\n") + "\
 // does in a mirror. At most MostSteps steps of a hand are told.
 func (t *Table) StepByStep(p engine.Pattern, mirror bool) Instructions {
 	w := &t.Steps
-	out := Instructions{View: w.Facing, Tempo: fmt.Sprintf(w.Tempo, number(p.Tempo, 1)), Care: w.Care}
+	out := Instructions{View: w.Facing, Tempo: fmt.Sprintf(w.Tempo, number(p.Tempo, 0)), Care: w.Care}
 	if mirror {
 		out.View = w.Mirror
 	}
@@ -123,19 +131,22 @@ func (k *stepper) hand() HandSteps {
 	}
 	said := make([]told, len(moves))
 	for i := range said {
-		said[i] = told{k.step(moves, i), k.join(moves, i)}
+		said[i] = told{k.step(moves, i, false), k.step(moves, i, true), k.join(moves, i)}
 	}
+	steps, beats := k.fold(said)
 	return HandSteps{
 		Side:  l.Side,
 		Head:  fmt.Sprintf(w.Heads[l.Plane], capital(k.Side(l.Side))),
 		Start: k.start(&moves[0]),
-		Steps: k.fold(said),
+		Steps: steps,
+		Beats: beats,
 		Close: k.closing(),
 	}
 }
 
-// told is one piece: what is done in it, and how it joins the next.
-type told struct{ body, join string }
+// told is one piece: what is done in it, the same with regard to the piece
+// before, and how it joins the next.
+type told struct{ body, after, join string }
 
 // MostSteps bounds how many steps a hand is told: nobody learns more by
 // reading.
@@ -143,7 +154,7 @@ const MostSteps = 200
 
 // fold numbers the steps, repeated ones as one, and a round that is a shorter
 // one again and again as that one.
-func (k *stepper) fold(said []told) []string {
+func (k *stepper) fold(said []told) (lines []string, beats [][]string) {
 	w := &k.Table.Steps
 	n := len(said)
 	lap := n
@@ -153,7 +164,6 @@ func (k *stepper) fold(said []told) []string {
 			break
 		}
 	}
-	var lines []string
 	for i := 0; i < lap; {
 		if len(lines) == MostSteps {
 			lines = append(lines, w.NotAll)
@@ -164,6 +174,9 @@ func (k *stepper) fold(said []told) []string {
 			run++
 		}
 		line := said[i].body
+		if i > 0 {
+			line = said[i].after
+		}
 		if lap == 1 {
 			run = n
 		}
@@ -174,13 +187,42 @@ func (k *stepper) fold(said []told) []string {
 			line += " " + last
 		}
 		lines = append(lines, fmt.Sprintf(w.Number, len(lines)+1, line))
+		beats = append(beats, k.onBeats(i, run))
 		i += run
 	}
 	if lap < n && lap > 1 {
 		lines = append(lines, fmt.Sprintf(w.AllAgain, k.often(n/lap)))
 	}
+	return lines, beats
+}
+
+// mostBeats bounds the beats of a piece that are told one by one.
+const mostBeats = 16
+
+// onBeats tells how hand and prop stand on each beat of a piece that is longer
+// than one. Nothing is told where it would be true once only: of a prop that is
+// elsewhere in the next round, or in the next of the times that a piece is done.
+func (k *stepper) onBeats(i, run int) (lines []string) {
+	g := &k.track.Legs[i]
+	p := g.Piece
+	if known := k.track.Pinned || k.track.PerRound.IsInt(); !known || !frac.Int(1).Less(p.Length()) {
+		return nil
+	}
+	if run > 1 && (k.track.Pinned || !p.PropTurns().IsInt()) {
+		return nil
+	}
+	w := &k.Table.Steps
+	for beat := math.Ceil(g.Start - hairBeat); beat < g.Start+g.Span-hairBeat; beat++ {
+		if len(lines) == mostBeats {
+			return nil
+		}
+		lines = append(lines, k.stance(math.Max(beat, g.Start), w.OnBeat, w.OnBeatStay, number(beat+1, 0)))
+	}
 	return lines
 }
+
+// hairBeat is what rounding may take from a beat.
+const hairBeat = 1e-9
 
 // needs reports whether the join of a piece with itself is worth a word.
 func (k *stepper) needs(i int) bool {
@@ -282,12 +324,13 @@ func (k *stepper) off(c complex128, from string) string {
 	return fmt.Sprintf(w.Off, size[0], to[0], from)
 }
 
-// step tells what hand and prop do in a piece.
-func (k *stepper) step(moves []step.Move, i int) string {
+// step tells what hand and prop do in a piece, after the one before it or by
+// itself.
+func (k *stepper) step(moves []step.Move, i int, after bool) string {
 	m := &moves[i]
 	length := k.track.Legs[i].Piece.Length()
 	hand := fmt.Sprintf(k.Table.Steps.Soft[m.Law], k.handSaid(moves, i))
-	return capital(fmt.Sprintf(k.Table.Steps.Step, hand, k.propSaid(m, i), k.beatCount(length)))
+	return capital(fmt.Sprintf(k.Table.Steps.Step, hand, k.propSaid(moves, i, after), k.beatCount(length)))
 }
 
 func (k *stepper) handSaid(moves []step.Move, i int) string {
@@ -383,23 +426,23 @@ func (k *stepper) by(m *step.Move) string {
 	return fmt.Sprintf(w.Past, side)
 }
 
-func (k *stepper) propSaid(m *step.Move, i int) string {
+// propSaid tells which way round the prop goes in absolute terms: at a turning back
+// it is the hand that goes the other way.
+func (k *stepper) propSaid(moves []step.Move, i int, after bool) string {
 	w := &k.Table.Steps
+	m, before := &moves[i], &moves[(i+len(moves)-1)%len(moves)]
 	switch {
 	case m.Swing != 0:
 		return fmt.Sprintf(w.PropSwings, number(float64(m.Swing), 1), k.turnsOften(m.Swings))
 	case m.Prop == step.NoWay:
 		return fmt.Sprintf(w.PropKeeps, k.pointing(m.Start))
 	}
-	turns := k.turnCount(m.PropTurns)
-	if m.Hand == step.Stay || m.Hand == step.Line {
-		return fmt.Sprintf(w.PropWay, turns, k.way(m.Prop))
+	format := w.PropWay
+	if after && m.Prop == before.Prop {
+		format = w.PropOn
 	}
-	text := fmt.Sprintf(w.PropOther, turns)
-	if m.Prop == m.Way {
-		text = fmt.Sprintf(w.PropSame, turns)
-	}
-	if m.Law != engine.Even || !k.track.PerRound.IsInt() {
+	text := fmt.Sprintf(format, k.turnCount(m.PropTurns), k.way(m.Prop))
+	if m.Hand == step.Stay || m.Hand == step.Line || m.Law != engine.Even || !k.track.PerRound.IsInt() {
 		return text // in line, if at all, at some moments only, or in some rounds
 	}
 	switch naming.Of(&k.track.Legs[i]).Kind {

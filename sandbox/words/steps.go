@@ -58,8 +58,7 @@ type Steps struct {
 	FiguresAndRest string    // the same, the number in figures
 
 	// What the prop does.
-	PropSame, PropOther      string // %s: turns
-	PropWay                  string // %s: turns, %s: way
+	PropWay, PropOn          string // %s: turns, %s: way; On: as in the step before
 	PropKeeps                string // %s: where it points
 	PropOut, PropIn, PropOff string // %s: what it does
 	PropSwings               string // %s: degrees, %s: how often
@@ -68,6 +67,7 @@ type Steps struct {
 	Step                     string // %s: hand, %s: prop, %s: beats
 	Repeated                 string // %s: a step, %s: how often
 	Number                   string // %d, %s: a step
+	OnBeat, OnBeatStay       string // %s: beat, %s: where the hand is, %s: where the prop points; Stay: without the hand
 	ThenTurn, ThenCorner     string // %s: where the prop points
 	ThenTurnAny, ThenAny     string
 	ThenOn, ThenBend         string
@@ -95,7 +95,7 @@ var englishSteps = Steps{
 	Facing: "Left, right and the way round are as someone facing you sees them. Hands and shoulders are your own.",
 	Mirror: "Left, right and the way round are as you see yourself in a mirror. Hands and shoulders are your own.",
 	Tempo:  "Count an even beat, about %s to the minute. With an empty hand go as slowly as you like; a poi needs its speed.",
-	Care:   "Clear the space around you, take soft props first, and walk the hand through it empty before the prop joins in.",
+	Care:   "Clear the space around you, take soft props first, and walk the hand through it empty before you add the prop.",
 
 	Heads: [3]string{
 		"%s hand, flat in front of you like a picture on a wall.",
@@ -165,14 +165,14 @@ var englishSteps = Steps{
 	Beats: "%s beats", Rests: []Portion{{"1/4", "a quarter"}, {"1/3", "a third"}, {"1/2", "a half"}, {"2/3", "two thirds"}, {"3/4", "three quarters"}},
 	AndRest: "%s and %s", FiguresAndRest: "%s and %s",
 
-	PropSame: "the prop makes %s the same way", PropOther: "the prop makes %s the other way",
-	PropWay:   "the prop makes %s %s",
+	PropWay: "the prop makes %s %s", PropOn: "the prop makes %s %s, as before",
 	PropKeeps: "the prop does not turn and keeps pointing %s",
 	PropOut:   "%s, always pointing straight out from the middle", PropIn: "%s, always pointing back at the middle",
 	PropOff:    "%s, always at the same slant to the arm",
 	PropSwings: "the prop swings below the hand like a pendulum, %s° to each side, %s to and fro",
 
 	Step: "%s; %s; %s.", Repeated: "%s Do this %s.", Number: "%d. %s",
+	OnBeat: "Beat %s: hand %s, prop %s.", OnBeatStay: "Beat %s: prop %s.",
 	ThenTurn: "Then turn the hand back while the prop points %s.", ThenCorner: "Then turn the corner while the prop points %s.",
 	ThenTurnAny: "Then turn the hand back.", ThenAny: "Then turn the corner.",
 	ThenOn: "Then go straight on.", ThenBend: "Then go straight on into a bend the other way.",

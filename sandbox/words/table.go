@@ -34,6 +34,7 @@ type Table struct {
 	Compare  Compare
 	Practice Practice
 	Explain  Explain
+	Why      Why
 	Card     Card
 }
 
@@ -68,5 +69,6 @@ var English = Table{
 	Compare:  englishCompare,
 	Practice: englishPractice,
 	Explain:  englishExplain,
+	Why:      englishWhy,
 	Card:     englishCard,
 }

@@ -55,8 +55,6 @@ type Whole struct {
 	HandsAlike, HandsDiffer, HandsDifferAt string // %s, %s: patterns, left and right; At %s: beat
 	HandsSwap                              string // %s, %s: patterns, left and right
 	HandsElsewhere                         string // %s: pattern
-	PieceIsOne, NoPieceIs                  string // %d: piece
-	OneCircle, TwoCircles                  string // %d: piece; TwoCircles %s: metres
 	HandsShare                             string // %s: pattern
 	HandsShareNone, NoneBeside             string
 }
@@ -143,10 +141,6 @@ var englishWhole = Whole{
 	HandsDiffer:    "left is %s while right is %s.",
 	HandsDifferAt:  "left is %s while right is %s, from beat %s.",
 	HandsElsewhere: "both are %s, but along paths of different kinds.",
-	PieceIsOne:     "piece %d is one.",
-	NoPieceIs:      "no piece is one.",
-	OneCircle:      "in piece %d hand and head share one circle.",
-	TwoCircles:     "in piece %d the circles of hand and head differ by %s m from middle to edge.",
 	HandsShare:     "both hands do %s, at the same moment or at different ones.",
 	HandsShareNone: "the hands share no pattern at any time.",
 	NoneBeside:     "at no moment does one hand do a flower beside something simpler.",

@@ -276,8 +276,8 @@ func TestGlossarySteps(t *testing.T) {
 	want := stepsOf(t, "half-moon")
 	v.click("show-more")
 	v.click("show-steps")
-	v.wait(`document.querySelectorAll("#steps-told li").length === 2`)
-	if got := eval[[]string](v, `[...document.querySelectorAll("#steps-told :is(p, h3, li)")].map((e) => e.textContent)`); !slices.Equal(got, want) {
+	v.wait(`document.querySelectorAll("#steps-told > ul > li").length === 2`)
+	if got := eval[[]string](v, `[...document.querySelectorAll("#steps-told :is(p, h3, li li)")].map((e) => e.textContent)`); !slices.Equal(got, want) {
 		t.Errorf("the steps are\n%q\nwant\n%q", got, want)
 	}
 	v.shot("glossary-steps")
@@ -293,10 +293,21 @@ func TestGlossarySteps(t *testing.T) {
 	v.click("steps-mirror")
 	v.wait(`document.querySelector("#steps-told li").textContent.includes("clockwise, from the top down the right side to the bottom")`)
 
-	// Where copying is forbidden the text is marked to be copied by hand.
-	eval[bool](v, `(navigator.clipboard.writeText = () => Promise.reject(new DOMException("", "NotAllowedError")), document.getElementById("steps-copy").click(), true)`)
+	// Where the newer way to copy is forbidden the older one does.
+	mirrored := eval[string](v, `(navigator.clipboard.writeText = () => Promise.reject(new DOMException("", "NotAllowedError")), document.getElementById("steps-text").value)`)
+	v.tapOn(`document.getElementById("steps-copy")`)
+	v.wait(`document.getElementById("steps-said").textContent === ` + quote(words.English.Explain.Copied))
+	if got := v.later(`navigator.clipboard.readText()`); got != mirrored || !strings.Contains(got, "the right side") || !eval[bool](v, `document.getElementById("steps-text").hidden`) {
+		t.Errorf("copied is\n%s\nwant\n%s", got, mirrored)
+	}
+
+	// Where copying is forbidden the text is marked, in place of the one with links.
+	eval[bool](v, `(document.execCommand = () => false, document.getElementById("steps-copy").click(), true)`)
 	v.wait(`document.getElementById("steps-said").textContent === ` + quote(words.English.Explain.ByHand))
-	v.wait(`document.activeElement.id === "steps-text" && document.activeElement.selectionEnd === document.activeElement.value.length`)
+	v.wait(`document.activeElement.id === "steps-text" && document.activeElement.selectionStart === 0 && document.activeElement.selectionEnd === document.activeElement.value.length`)
+	if !eval[bool](v, `document.getElementById("steps-told").hidden && document.getElementById("steps-text").scrollTop === 0`) {
+		t.Error("the text to be copied by hand does not stand in place of the other, from its beginning")
+	}
 	v.shot("glossary-steps-by-hand")
 	v.clean()
 }
@@ -319,5 +330,5 @@ func TestGlossaryOffline(t *testing.T) {
 	v.shut("glossary")
 	v.click("show-more")
 	v.click("show-steps")
-	v.wait(`document.querySelectorAll("#steps-told li").length === 2`)
+	v.wait(`document.querySelectorAll("#steps-told > ul > li").length === 2`)
 }

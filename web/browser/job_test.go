@@ -102,6 +102,15 @@ func mainJob(t *testing.T, v *visit) {
 	eval[bool](v, `(document.getElementById("save").click(), true)`)
 	v.wait(`document.getElementById("names").open && document.getElementById("names-title").value === "Half-moon, my way"`)
 	v.shot("job-5-name")
+	// The built-in pattern's notes tell of another pattern, and are there to be had back.
+	const notes = `document.getElementById("names-notes").value`
+	if got := eval[string](v, notes); got != "" {
+		t.Errorf("the notes are %q, want none", got)
+	}
+	if got := eval[string](v, `(document.getElementById("names-old").click(), `+notes+`)`); !strings.HasPrefix(got, "A C-cap.") {
+		t.Errorf("the old notes are %q, want the built-in pattern's", got)
+	}
+	eval[string](v, "("+notes+` = "")`)
 	name, saved := v.saving("names-done")
 	if mine = v.pattern(); name != "half-moon-my-way.toml" || string(saved) != mine {
 		t.Errorf("saved %s:\n%s\nwant half-moon-my-way.toml:\n%s", name, saved, mine)

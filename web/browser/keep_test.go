@@ -169,7 +169,7 @@ func TestShare(t *testing.T) {
 				t.Errorf("on a device's own address the page says %q of a code, want why there is none", got)
 			}
 			v.shot("share-no-code")
-			eval[bool](v, `(Object.defineProperty(navigator, "clipboard", { configurable: true, value: { writeText: () => Promise.reject(new DOMException("no", "NotAllowedError")) } }), document.getElementById("share-copy").click(), true)`)
+			eval[bool](v, `(document.execCommand = () => false, Object.defineProperty(navigator, "clipboard", { configurable: true, value: { writeText: () => Promise.reject(new DOMException("no", "NotAllowedError")) } }), document.getElementById("share-copy").click(), true)`)
 			v.wait(`document.getElementById("share-said").textContent === ` + quote(words.English.Share.Dialog.CopyByHand))
 			if got := eval[string](v, `(() => { const u = document.getElementById("share-url"); return u.value.slice(u.selectionStart, u.selectionEnd); })()`); got != url {
 				t.Errorf("selected is %q, want the whole link", got)

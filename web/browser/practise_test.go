@@ -42,6 +42,7 @@ const listen = `{
 		};
 		const tick = () => {
 			if (at) frames.push({ at, beat: whorlbenchProgram.value("playhead"), number: document.getElementById("practise-number").textContent,
+				tempo: document.getElementById("practise-bpm").textContent,
 				countIn: document.getElementById("practise-view").classList.contains("count-in"), held: document.getElementById("practise-view").classList.contains("held") });
 			at = 0;
 			requestAnimationFrame(tick);
@@ -58,7 +59,7 @@ type sounded struct {
 
 type followed struct {
 	At, Beat      float64
-	Number        string
+	Number, Tempo string
 	CountIn, Held bool
 }
 
@@ -119,6 +120,16 @@ func (l ladder) secondsAt(beat float64) float64 {
 		at += math.Max(math.Min(beat, end)-s.beat, 0) * 60 / s.tempo
 	}
 	return at
+}
+
+// tempoOn returns the tempo at which a beat is played.
+func (l ladder) tempoOn(beat float64) (tempo float64) {
+	for _, s := range l.steps {
+		if beat >= s.beat || tempo == 0 {
+			tempo = s.tempo
+		}
+	}
+	return tempo
 }
 
 // beatAt finds the beat of a second by halving.
@@ -249,7 +260,7 @@ func (v *visit) onTheBeat(l ladder, sounds []sounded) {
 }
 
 // inStep holds that each frame's playhead is where the sound is within 20 ms, and
-// that the counter reads what the playhead stands at.
+// that counter and tempo read what the playhead stands at.
 func (v *visit) inStep(l ladder, frames []followed) {
 	v.t.Helper()
 	worst, n := 0.0, 0
@@ -272,6 +283,9 @@ func (v *visit) inStep(l ladder, frames []followed) {
 		}
 		if mustNumber(v, f.Number) != math.Floor(f.Beat+1e-9)+1 {
 			v.t.Errorf("the counter says %s at beat %v of the round", f.Number, f.Beat)
+		}
+		if tempo := l.tempoOn(got + 1e-6); mustNumber(v, f.Tempo) != tempo {
+			v.t.Errorf("the tempo reads %s at beat %.3f, want %v", f.Tempo, got, tempo)
 		}
 	}
 	if v.t.Logf("%d frames, at most %.1f ms from what is heard", n, worst*1000); n < 20 {
@@ -326,7 +340,7 @@ func TestPractiseKeys(t *testing.T) {
 		t.Error("joins are heard, which was not wanted")
 	}
 	v.keys(" ", 0)
-	v.wait(`!document.getElementById("practise-keep").hidden`)
+	v.wait(`!document.getElementById("practise-held").hidden`)
 	v.click("practise-keep")
 	if got := v.textOf("practise-said"); !strings.Contains(got, "88") {
 		t.Errorf("keeping the tempo says %q", got)

@@ -20,6 +20,7 @@ var card = words.Card{
 	Props:   "Props: %s, %s",
 	Counted: "In diesen Sätzen zählen die Schläge ab 0, wo eine Runde beginnt.",
 	Room:    "Tempo und Platz", Tether: "Das Prop misst %s cm von der Hand zum Kopf.",
+	File:       "Die Datei des Musters",
 	NoLink:     "Andere können diese Werkbank über keine Adresse erreichen, also gibt es hier keinen Link. Gib die Datei %s mit der Karte aus.",
-	NoLinkFile: "Andere können diese Werkbank über keine Adresse erreichen, also gibt es hier keinen Link. Das ist die Datei des Musters, %s, zum Abtippen oder Aufheben:",
+	NoLinkFile: "Andere können diese Werkbank über keine Adresse erreichen, also gibt es hier keinen Link. Das ist %s, ohne Notizen, zum Abtippen oder Aufheben:",
 }

@@ -127,10 +127,6 @@ var whole = words.Whole{
 	HandsElsewhere: "Beide sind %s, aber auf Bahnen verschiedener Art.",
 	HandsSwap:      "Beide teilen sich ihre Muster, aber links ist %s, während rechts %s ist.",
 
-	PieceIsOne:     "Stück %d ist eine.",
-	NoPieceIs:      "Kein Stück ist eine.",
-	OneCircle:      "In Stück %d teilen sich Hand und Kopf einen Kreis.",
-	TwoCircles:     "In Stück %d unterscheiden sich die Kreise von Hand und Kopf von der Mitte zum Rand um %s m.",
 	HandsShare:     "Beide Hände haben gemeinsam: %s, im selben Moment oder in verschiedenen.",
 	HandsShareNone: "Die Hände haben zu keiner Zeit ein Muster gemeinsam.",
 	NoneBeside:     "In keinem Moment macht eine Hand eine Blume neben etwas Einfacherem.",

@@ -44,6 +44,7 @@ var German = words.Table{
 	Order:    order,
 	Card:     card,
 	Explain:  explain,
+	Why:      why,
 	Strip:    strip,
 	Mend:     mend,
 	Follow:   follow,

@@ -108,8 +108,8 @@ var Glossary = words.Glossary{
 		{
 			Key: "in-spin", Word: "In-Spin", Others: []string{"Inspin"},
 			Says: []string{
-				"Das Prop dreht gleich herum wie die Hand, und öfter.",
-				"Die Blätter zeigen als kleine Schlaufen nach innen oder als weite nach außen.",
+				"Das Prop dreht gleich herum wie die Hand: in einer Blume zweimal oder öfter auf eine Drehung des Arms, in einem Stern mit einem Bruch.",
+				"An den Blattspitzen zeigen Hand und Prop in dieselbe Richtung; dazwischen kommt der Kopf zur Mitte herein, bei den meisten Größen mit einer Schlaufe.",
 			},
 			Shows: "twin-lanterns", Related: []string{"antispin", "flower", "petal"},
 		},
@@ -124,7 +124,8 @@ var Glossary = words.Glossary{
 		{
 			Key: "flower", Word: "Blume",
 			Says: []string{
-				"Was der Kopf zeichnet, wenn die Hand um einen Kreis geht und sich das Prop eine ganze Zahl von Malen dreht.",
+				"Was der Kopf zeichnet, wenn die Hand um einen Kreis geht und sich das Prop auf jede Drehung des Arms eine ganze Zahl von Malen dreht: zweimal oder öfter gleich herum, oder einmal oder öfter andersherum.",
+				"Bei je einer Drehung gleich herum gibt es keine Blätter; das ist eine Extension, eine Isolation oder ein Unit-Turn, und der strenge Sinn von CAP zählt es als Blume.",
 				"Sie heißt nach ihren Blättern und nach In-Spin oder Antispin.",
 			},
 			Shows: "compass-card", Related: []string{"petal", "in-spin", "antispin", "star-flower"},
@@ -133,7 +134,7 @@ var Glossary = words.Glossary{
 			Key: "petal", Word: "Blatt", Others: []string{"Blätter", "Petal", "Blattspitze"},
 			Says: []string{
 				"Eine der Schlaufen oder Spitzen einer Blume; an ihrer Spitze zeigt das Prop gerade von der Mitte weg.",
-				"Bei n Drehungen des Props auf eine des Arms gibt es so viele Blätter, wie n von eins entfernt ist.",
+				"Bis sich eine Blume schließt, unterscheiden sich Prop und Arm um so viele Drehungen, wie sie Blätter hat; Drehungen andersherum zählen als minus.",
 			},
 			Shows: "compass-card", Related: []string{"flower", "box-mode", "diamond-mode"},
 		},
@@ -148,7 +149,7 @@ var Glossary = words.Glossary{
 			Key: "isolation", Word: "Isolation",
 			Says: []string{
 				"Hand und Prop gehen zusammen herum, und das Prop zeigt über die Mitte zurück.",
-				"Im genauen Sinn teilen sich Hand und Kopf einen Kreis, der Handkreis ist also halb so breit, wie die Schnur lang ist.",
+				"Im genauen Sinn teilen sich Hand und Kopf einen Kreis, der Handkreis ist also so breit, wie die Schnur lang ist: von der Mitte zum Rand eine halbe Schnur.",
 				"Im lockeren Sinn tut es jeder Kreis, solange das Prop zur Mitte zurückzeigt.",
 				"Die Werkbank nimmt für den Namen den lockeren Sinn und zeigt im Bild, wie genau es ist.",
 			},
@@ -166,7 +167,7 @@ var Glossary = words.Glossary{
 			Key: "cateye", Word: "Cateye", Others: []string{"Katzenauge"},
 			Says: []string{
 				"Die zweiblättrige Antispin-Blume: eine Drehung der Hand, eine Drehung des Props andersherum.",
-				"Der Kopf zeichnet eine Ellipse, oder eine Gerade, wenn Handkreis und Schnur gleich sind.",
+				"Der Kopf zeichnet eine Ellipse, oder eine Gerade, wenn der Handkreis von der Mitte zum Rand so viel misst, wie die Schnur lang ist.",
 			},
 			Shows: "ships-cat", Related: []string{"antispin", "flower", "triquetra"},
 		},
@@ -181,7 +182,7 @@ var Glossary = words.Glossary{
 		{
 			Key: "star-flower", Word: "Sternblume", Others: []string{"Stern"},
 			Says: []string{
-				"Eine Blume, bei der die Zahl der Propdrehungen ein Bruch ist, sodass sie zwei oder mehr Drehungen der Hand braucht, um sich zu schließen.",
+				"Eine Blume, bei der die Zahl der Propdrehungen auf eine des Arms ein Bruch ist, sodass sie zwei oder mehr Drehungen der Hand braucht, um sich zu schließen.",
 				"Ihre Blätter fallen zwischen die der Drehung davor.",
 			},
 			Shows: "paper-star", Related: []string{"flower", "petal", "round"},
@@ -210,7 +211,7 @@ var Glossary = words.Glossary{
 		{
 			Key: "pendulum", Word: "Pendel", Others: []string{"Pendeln"},
 			Says: []string{
-				"Das Prop schwingt unter der Hand hin und her und geht nie über oben.",
+				"Das Prop schwingt unter der Hand hin und her, nach beiden Seiten gleich weit.",
 			},
 			Shows: "lamp-under-the-bridge", Related: []string{"static-spin", "stall"},
 		},
@@ -296,14 +297,14 @@ var Glossary = words.Glossary{
 		{
 			Key: "c-cap", Word: "C-CAP",
 			Says: []string{
-				"Ein CAP, in dem die Hand auf einem Bogen eines Kreises hin- und hergeht, wie ein Buchstabe C.",
+				"Ein CAP im strengen Sinn, in dem die Hand auf einem Bogen eines Kreises hin- und hergeht, wie ein Buchstabe C.",
 			},
 			Shows: "half-moon", Related: []string{"cap", "s-cap"},
 		},
 		{
 			Key: "s-cap", Word: "S-CAP",
 			Says: []string{
-				"Ein CAP, in dem die Hand auf zwei entgegengesetzt gekrümmten Bögen hin- und hergeht, wie ein Buchstabe S.",
+				"Ein CAP im strengen Sinn, in dem die Hand auf zwei entgegengesetzt gekrümmten Bögen hin- und hergeht, wie ein Buchstabe S.",
 			},
 			Shows: "swan", Related: []string{"cap", "c-cap"},
 		},
@@ -317,7 +318,7 @@ var Glossary = words.Glossary{
 		{
 			Key: "elementary", Word: "elementares Muster", Others: []string{"elementar"},
 			Says: []string{
-				"Durchweg ein einziges Muster, ohne Wechsel von Bahn oder Tempo und ohne Sprung.",
+				"Durchweg ein einziges Muster: eine Bahn, eine Zahl von Propdrehungen auf eine des Arms, und kein Sprung; es darf schneller und langsamer gehen.",
 				"CAPs sind aus Ausschnitten solcher Muster zusammengesetzt.",
 			},
 			Shows: "three-sails", Related: []string{"cap", "flower"},
@@ -407,7 +408,7 @@ var Glossary = words.Glossary{
 			Others: []string{"Runde der Hand"},
 			Says: []string{
 				"Ein Gang durch alle Stücke einer Hand; danach beginnt sie von vorn.",
-				"Ein Stern braucht mehrere Runden, bis auch das Prop zurück ist.",
+				"Ein Stern kann mehrere Runden brauchen, bis auch das Prop zurück ist.",
 			},
 			Shows: "coil-of-rope", Related: []string{"piece", "star-flower"},
 		},
@@ -422,7 +423,7 @@ var Glossary = words.Glossary{
 		{
 			Key: "smooth", Word: "glatt",
 			Says: []string{
-				"Ein Übergang, an dem Hand und Prop ohne Ruck weitergehen und die Schnur straff bleibt.",
+				"Ein Übergang, an dem nichts springt oder anhält und der Kopf sein Tempo höchstens längs der Schnur ändert, was sie weitergeben kann.",
 			},
 			Shows: "half-moon", Related: []string{"seam", "kink"},
 		},
@@ -444,7 +445,7 @@ var Glossary = words.Glossary{
 		{
 			Key: "gap", Word: "Lücke",
 			Says: []string{
-				"Ein Übergang, an dem Hand oder Prop springen müssten, sodass es niemand so schwingen kann.",
+				"Ein Übergang, an dem Hand, Prop oder Kopf springen müssten, sodass es niemand so schwingen kann.",
 			},
 			Shows: "missing-plank", Related: []string{"seam", "smooth"},
 		},
@@ -466,8 +467,8 @@ var Glossary = words.Glossary{
 		{
 			Key: "transition", Word: "Wechsel", Others: []string{"Transition"},
 			Says: []string{
-				"Der Weg von einem Muster ins andere, in einem Moment, in dem beide in Ort und Tempo übereinstimmen.",
-				"Ein CAP besteht aus nichts als solchen Wechseln.",
+				"Der Weg von einem Muster ins andere, in einem Moment, in dem beide im Ort und, damit es glatt geht, im Tempo übereinstimmen.",
+				"Ein CAP geht so von Muster zu Muster, Runde um Runde.",
 			},
 			Shows: "rounds-of-the-watch", Related: []string{"cap", "seam"},
 		},

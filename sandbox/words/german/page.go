@@ -100,6 +100,7 @@ var page = words.Page{
 	DropHere:     "Leg eine Musterdatei, oder ein ZIP davon, hier ab, um sie zu öffnen; mehrere, oder ein Ordner, kommen in den Ablaufplan",
 	NameIt:       "Ein Name für das, was du gemacht hast",
 	NameItHint:   "Es begann als mitgeliefertes Muster. Mit einem eigenen Namen findest du es wieder. Die alten Notizen erzählten vom alten Muster; schreib eigene, wenn du magst.",
+	OldNotes:     "Die alten Notizen behalten",
 	Proposed:     "%s, auf meine Art",
 	Saved:        "Gespeichert als %s",
 }

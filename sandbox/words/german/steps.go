@@ -76,14 +76,14 @@ var steps = words.Steps{
 	Beats: "%s Schläge", Rests: []words.Portion{{Of: "1/4", Name: "einviertel"}, {Of: "1/3", Name: "eindrittel"}, {Of: "1/2", Name: "einhalb"}, {Of: "2/3", Name: "zweidrittel"}, {Of: "3/4", Name: "dreiviertel"}},
 	AndRest: "%s%s", FiguresAndRest: "%s %s",
 
-	PropSame: "das Prop macht %s in dieselbe Richtung", PropOther: "das Prop macht %s andersherum",
-	PropWay:   "das Prop macht %s %s",
+	PropWay: "das Prop macht %s %s", PropOn: "das Prop macht wie zuvor %s %s",
 	PropKeeps: "das Prop dreht sich nicht und zeigt weiter nach %s",
 	PropOut:   "%s und zeigt immer von der Mitte weg", PropIn: "%s und zeigt immer zur Mitte",
 	PropOff:    "%s und steht immer gleich schräg zum Arm",
 	PropSwings: "das Prop pendelt unter der Hand, %s° nach jeder Seite, %s hin und her",
 
 	Step: "%s; %s; %s.", Repeated: "%s Mach das %s.", Number: "%d. %s",
+	OnBeat: "Schlag %s: Hand %s, Prop nach %s.", OnBeatStay: "Schlag %s: Prop nach %s.",
 	ThenTurn: "Dann kehrt die Hand um, während das Prop nach %s zeigt.", ThenCorner: "Dann biegt die Hand ab, während das Prop nach %s zeigt.",
 	ThenTurnAny: "Dann kehrt die Hand um.", ThenAny: "Dann biegt die Hand ab.",
 	ThenOn: "Dann geht es geradeaus weiter.", ThenBend: "Dann geht es geradeaus in einen Bogen zur anderen Seite.",

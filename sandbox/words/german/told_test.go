@@ -94,8 +94,12 @@ func TestStepsInGerman(t *testing.T) {
 			"Links, rechts und die Drehrichtung sind so gemeint, wie sie jemand sieht, der dir gegenübersteht. Hände und Schultern sind deine eigenen.",
 			"Rechte Hand, flach vor dir wie ein Bild an der Wand.",
 			"Am Anfang ist die Hand oben auf ihrem Kreis, und das Prop zeigt nach oben. Der Kreis misst 60 cm von der Mitte bis zum Rand; seine Mitte liegt genau zwischen deinen Schultern.",
-			"1. Ein halber Kreis gegen den Uhrzeigersinn, von oben über links nach unten; das Prop macht eine halbe Drehung in dieselbe Richtung und zeigt immer von der Mitte weg; zwei Schläge. Dann kehrt die Hand um, während das Prop nach unten zeigt.",
-			"2. Ein halber Kreis im Uhrzeigersinn, von unten über links nach oben; das Prop macht eineinhalb Drehungen andersherum; zwei Schläge. Dann kehrt die Hand um, während das Prop nach oben zeigt.",
+			"1. Ein halber Kreis gegen den Uhrzeigersinn, von oben über links nach unten; das Prop macht eine halbe Drehung gegen den Uhrzeigersinn und zeigt immer von der Mitte weg; zwei Schläge. Dann kehrt die Hand um, während das Prop nach unten zeigt.",
+			"Schlag 1: Hand oben, Prop nach oben.",
+			"Schlag 2: Hand links, Prop nach links.",
+			"2. Ein halber Kreis im Uhrzeigersinn, von unten über links nach oben; das Prop macht wie zuvor eineinhalb Drehungen gegen den Uhrzeigersinn; zwei Schläge. Dann kehrt die Hand um, während das Prop nach oben zeigt.",
+			"Schlag 3: Hand unten, Prop nach unten.",
+			"Schlag 4: Hand links, Prop nach links.",
 			"Jetzt sind Hand und Prop wieder am Anfang (vier Schläge): Fang von vorn an.",
 			"Zähle gleichmäßig, etwa 120 Schläge in der Minute. Mit leerer Hand geh so langsam, wie du magst; ein Poi braucht sein Tempo.",
 			"Schaff Platz um dich herum, nimm zuerst weiche Props, und geh den Weg mit leerer Hand ab, bevor das Prop dazukommt.",
@@ -104,11 +108,11 @@ func TestStepsInGerman(t *testing.T) {
 			"1. Die Hand bleibt, wo sie ist; das Prop pendelt unter der Hand, 50° nach jeder Seite, einmal hin und her; zwei Schläge.",
 		},
 		"paper-star": {
-			"1. Einmal um den Kreis gegen den Uhrzeigersinn, von oben wieder dorthin; das Prop macht eineinhalb Drehungen andersherum; drei Schläge.",
+			"1. Einmal um den Kreis gegen den Uhrzeigersinn, von oben wieder dorthin; das Prop macht eineinhalb Drehungen im Uhrzeigersinn; drei Schläge.",
 			"Jetzt ist die Hand wieder am Anfang, das Prop aber nicht: Mach weiter, bis du zwei Runden geschafft hast (sechs Schläge).",
 		},
 		"swan": {
-			"2. Ein halber Kreis im Uhrzeigersinn, von links über oben nach rechts, auf einem Kreis mit der Mitte 60 cm rechts von der vorigen; das Prop macht eine Drehung andersherum; zwei Schläge. Dann kehrt die Hand um, während das Prop nach rechts zeigt.",
+			"2. Ein halber Kreis im Uhrzeigersinn, von links über oben nach rechts, auf einem Kreis mit der Mitte 60 cm rechts von der vorigen; das Prop macht wie zuvor eine Drehung gegen den Uhrzeigersinn; zwei Schläge. Dann kehrt die Hand um, während das Prop nach rechts zeigt.",
 		},
 		"paddle-steamer": {
 			"Linke Hand, neben dir wie das Rad eines Karrens.",
