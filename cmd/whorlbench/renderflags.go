@@ -57,7 +57,8 @@ func askedFor(args []string, std streams) (files []string, req request, status i
 	if files, status, done = parse(flags, args, say.Render.Usage, std); done {
 		return nil, req, status, true
 	}
-	wrong := append(in.read(&req.Options), req.unfit(flags)...)
+	wrong := append(in.read(&req.Options), req.byEnding(flags, len(files))...)
+	wrong = append(wrong, req.unfit(flags)...)
 	if len(wrong) == 0 {
 		if err := req.Check(words.Said); err != nil {
 			for line := range strings.SplitSeq(err.Error(), "\n") {

@@ -61,7 +61,7 @@ func (a *artist) band(l *display.List, r display.Rect, beat float64) {
 	round, now := a.round.Float(), a.read(beat)
 	b := scene.Band{
 		Theme: &a.theme, Faces: a.faces, Words: a.words, Row: row,
-		X: row.X, Start: math.Floor((now+hair)/round) * round, PerBeat: row.W / round,
+		X: row.X, Start: math.Floor((now+hair)/round) * round, PerBeat: row.W / round, Plain: true,
 	}
 	b.Draw(l, a.props)
 	x := b.X + (now-b.Start)*b.PerBeat

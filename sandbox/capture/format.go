@@ -57,6 +57,9 @@ func Named(name string) (f Format, ok bool) {
 	return 0, false
 }
 
+// Ext returns how the names of such files end.
+func (f Format) Ext() string { return formatted[f].ext }
+
 // Loops reports whether a file has several frames, one after the other.
 func (f Format) Loops() bool { return formatted[f].loops }
 

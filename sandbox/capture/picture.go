@@ -30,6 +30,8 @@ const (
 	headLine = 0.68 * headRow // its base line
 	nameRow  = 21
 	nameFoot = 9
+	// nameIndent is the room of a hand's letter.
+	nameIndent = 20
 
 	timingRow   = nameRow + timingBand + 8
 	timingBand  = 22
@@ -74,7 +76,7 @@ func (a *artist) rows() (r rows) {
 		r.timing, r.figure = r.figure.CutBottom(timingRow)
 	}
 	if a.Show.Names {
-		r.names, r.figure = r.figure.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
+		r.names, r.figure = r.figure.CutBottom(a.namesHeight(r.figure.W))
 	}
 	return r
 }
@@ -122,7 +124,7 @@ func (a *artist) cellFigure(l *display.List, r display.Rect, beat float64) {
 		a.timingText(l, foot, beat)
 	}
 	if a.Show.Names {
-		foot, r = r.CutBottom(nameRow*float64(len(a.tracks)) + nameFoot)
+		foot, r = r.CutBottom(a.namesHeight(r.W))
 		a.names(l, foot, beat)
 	}
 	a.session.GoTo(beat)
@@ -182,18 +184,53 @@ func (a *artist) title(l *display.List, r display.Rect, aside string) {
 	l.Text(display.Pt{X: r.X + inset, Y: r.Y + headLine}, size, true, a.theme.Ink, a.faces.Fit(a.pattern.Title, size, true, room))
 }
 
+// nameRows is how many rows the hands' names take up in a width: one where even
+// the longest of them fit beside each other.
+func (a *artist) nameRows(width float64) int {
+	for i, t := range a.tracks {
+		for piece := range t.Legs {
+			if a.faces.Width(a.nameOf(i, piece), theme.TextBody, false) > a.nameRoom(width/float64(len(a.tracks))) {
+				return len(a.tracks)
+			}
+		}
+	}
+	return 1
+}
+
+// nameRoom returns the width for a name in that of its place.
+func (a *artist) nameRoom(width float64) float64 {
+	if a.Show.HideLetters {
+		return width - 2*inset
+	}
+	return width - 2*inset - nameIndent
+}
+
+func (a *artist) nameOf(lane, piece int) string {
+	return a.words.Name(a.session.Figure(session.Select{Lane: lane, Piece: piece}))
+}
+
+// namesHeight is the height of the rows for names in a width.
+func (a *artist) namesHeight(width float64) float64 {
+	return nameRow*float64(a.nameRows(width)) + nameFoot
+}
+
 // names writes, hand by hand, the elementary pattern of the piece that plays.
 func (a *artist) names(l *display.List, r display.Rect, beat float64) {
+	beside := a.nameRows(r.W) < len(a.tracks)
 	for i, t := range a.tracks {
 		_, piece, _ := t.Locate(beat)
-		x, y := r.X+inset, r.Y+nameRow*(float64(i)+0.72)
+		at := display.Rect{X: r.X, Y: r.Y + nameRow*float64(i), W: r.W}
+		if beside {
+			at.W /= float64(len(a.tracks))
+			at.X, at.Y = at.X+at.W*float64(i), r.Y
+		}
+		x, y := at.X+inset, at.Y+nameRow*0.72
 		if !a.Show.HideLetters {
 			c := a.theme.Of(t.Lane.Side == engine.Left)
 			l.Text(display.Pt{X: x, Y: y}, theme.TextBody, true, c, a.words.Letter(t.Lane.Side))
-			x += 20
+			x += nameIndent
 		}
-		name := a.words.Name(a.session.Figure(session.Select{Lane: i, Piece: piece}))
-		l.Text(display.Pt{X: x, Y: y}, theme.TextBody, false, a.theme.Ink, a.faces.Fit(name, theme.TextBody, false, r.X+r.W-inset-x))
+		l.Text(display.Pt{X: x, Y: y}, theme.TextBody, false, a.theme.Ink, a.faces.Fit(a.nameOf(i, piece), theme.TextBody, false, a.nameRoom(at.W)))
 	}
 }
 

@@ -17,6 +17,7 @@ type Band struct {
 	X       float64      // where Start is
 	Start   float64      // beats
 	PerBeat float64      // CSS pixels
+	Plain   bool         // no words in the bars
 }
 
 // Draw adds the spans to l: together a full bar, quarter a half one, split an
@@ -41,7 +42,7 @@ func (b *Band) Draw(l *display.List, spans []duet.Span) {
 		default:
 			l.Segment(display.Pt{X: bar.X, Y: bar.Y + bar.H/2}, display.Pt{X: bar.X + bar.W, Y: bar.Y + bar.H/2}, 1.5, t.Muted)
 		}
-		if s.Timing == duet.Between {
+		if s.Timing == duet.Between || b.Plain {
 			continue
 		}
 		text := b.Words.BandText(s)

@@ -29,6 +29,9 @@ type Render struct {
 	NotOfCard   string // %s: flag; %s: those that a card takes
 	CardOnly    string // %s: flag
 	BadPublic   string // %v: what is wrong
+	Ending      string // %s: file; %s: endings
+	EndingOf    string // %s: file; %s: format; %s: endings
+	OneName     string // %s: file; %d: patterns; %s: a folder
 }
 
 var englishRender = Render{
@@ -39,7 +42,8 @@ loop's last frame is followed by its first: none twice, none missing. Where its 
 no whole number of frames, they are spread evenly over it, and the tempo is kept.
 - reads standard input. The names of the files made go to standard output.
 
-  -o PLACE             a file, a folder, or - for standard output (default: this folder)
+  -o PLACE             a file, whose ending may stand for the format, a folder, or - for
+                       standard output (default: this folder)
   --force              overwrites files that are there
 
   --format FORMAT      png, svg        one beat
@@ -101,4 +105,7 @@ no whole number of frames, they are spread evenly over it, and the tempo is kept
 	NotOfCard:   "whorlbench render: --%s: found with --format card, which is as large as its paper and takes %s, -o and --force",
 	CardOnly:    "whorlbench render: --%s: found without --format card, to which it belongs",
 	BadPublic:   "whorlbench render: --public-url: %v",
+	Ending:      "whorlbench render: -o: found %s, allowed an ending %s; or say --format",
+	EndingOf:    "whorlbench render: -o: found %s with --format %s, allowed an ending %s",
+	OneName:     "whorlbench render: -o: %s is one file, found %d patterns; try: -o %s/",
 }

@@ -146,7 +146,8 @@ auf das letzte einer Schleife ihr erstes: keins doppelt, keins fehlt. Wo ihre Ze
 Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo bleibt.
 - liest die Standardeingabe. Die Namen der gemachten Dateien stehen auf der Standardausgabe.
 
-  -o ORT               eine Datei, ein Ordner, oder - für die Standardausgabe (sonst dieser Ordner)
+  -o ORT               eine Datei, deren Endung für das Format stehen kann, ein Ordner, oder
+                       - für die Standardausgabe (sonst dieser Ordner)
   --force              überschreibt Dateien, die schon da sind
 
   --format FORMAT      png, svg        ein Schlag
@@ -192,6 +193,9 @@ Zahl von Bildern ist, sind sie gleichmäßig darauf verteilt, und das Tempo blei
 	NotOfCard:   "whorlbench render: --%s: gefunden mit --format card; eine Karte ist so groß wie ihr Papier und nimmt %s, -o und --force",
 	CardOnly:    "whorlbench render: --%s: gefunden ohne --format card, wozu es gehört",
 	BadPublic:   "whorlbench render: --public-url: %v",
+	Ending:      "whorlbench render: -o: %s gefunden, erlaubt ist eine Endung %s; oder nenne --format",
+	EndingOf:    "whorlbench render: -o: %s mit --format %s gefunden, erlaubt ist eine Endung %s",
+	OneName:     "whorlbench render: -o: %s ist eine Datei, %d Muster gefunden; versuch: -o %s/",
 	Silent:      "whorlbench render: --clicks: eine Klickspur gibt es in webm und mp4, nicht in %s",
 	OneOut:      "whorlbench render: die Standardausgabe nimmt eine Datei, %d gefunden; versuch: -o ORDNER/",
 	Fault:       "whorlbench render: %v",
