@@ -184,17 +184,27 @@ func (a *artist) title(l *display.List, r display.Rect, aside string) {
 	l.Text(display.Pt{X: r.X + inset, Y: r.Y + headLine}, size, true, a.theme.Ink, a.faces.Fit(a.pattern.Title, size, true, room))
 }
 
-// nameRows is how many rows the hands' names take up in a width: one where even
-// the longest of them fit beside each other.
-func (a *artist) nameRows(width float64) int {
-	for i, t := range a.tracks {
-		for piece := range t.Legs {
-			if a.faces.Width(a.nameOf(i, piece), theme.TextBody, false) > a.nameRoom(width/float64(len(a.tracks))) {
-				return len(a.tracks)
+// naming is how the hands' names are written: beside each other where even the
+// longest fit, in short if need be, else one under the other.
+type naming struct{ beside, short bool }
+
+func (a *artist) naming(width float64) naming {
+	if len(a.tracks) < 2 {
+		return naming{}
+	}
+	room := a.nameRoom(width / float64(len(a.tracks)))
+	for _, n := range []naming{{true, false}, {true, true}} {
+		fits := true
+		for i, t := range a.tracks {
+			for piece := range t.Legs {
+				fits = fits && a.faces.Width(a.nameOf(i, piece, n), theme.TextBody, false) <= room
 			}
 		}
+		if fits {
+			return n
+		}
 	}
-	return 1
+	return naming{}
 }
 
 // nameRoom returns the width for a name in that of its place.
@@ -205,22 +215,29 @@ func (a *artist) nameRoom(width float64) float64 {
 	return width - 2*inset - nameIndent
 }
 
-func (a *artist) nameOf(lane, piece int) string {
-	return a.words.Name(a.session.Figure(session.Select{Lane: lane, Piece: piece}))
+func (a *artist) nameOf(lane, piece int, n naming) string {
+	f := a.session.Figure(session.Select{Lane: lane, Piece: piece})
+	if n.short {
+		return a.words.ShortName(f)
+	}
+	return a.words.Name(f)
 }
 
 // namesHeight is the height of the rows for names in a width.
 func (a *artist) namesHeight(width float64) float64 {
-	return nameRow*float64(a.nameRows(width)) + nameFoot
+	if a.naming(width).beside {
+		return nameRow + nameFoot
+	}
+	return nameRow*float64(len(a.tracks)) + nameFoot
 }
 
 // names writes, hand by hand, the elementary pattern of the piece that plays.
 func (a *artist) names(l *display.List, r display.Rect, beat float64) {
-	beside := a.nameRows(r.W) < len(a.tracks)
+	n := a.naming(r.W)
 	for i, t := range a.tracks {
 		_, piece, _ := t.Locate(beat)
 		at := display.Rect{X: r.X, Y: r.Y + nameRow*float64(i), W: r.W}
-		if beside {
+		if n.beside {
 			at.W /= float64(len(a.tracks))
 			at.X, at.Y = at.X+at.W*float64(i), r.Y
 		}
@@ -230,7 +247,7 @@ func (a *artist) names(l *display.List, r display.Rect, beat float64) {
 			l.Text(display.Pt{X: x, Y: y}, theme.TextBody, true, c, a.words.Letter(t.Lane.Side))
 			x += nameIndent
 		}
-		l.Text(display.Pt{X: x, Y: y}, theme.TextBody, false, a.theme.Ink, a.faces.Fit(a.nameOf(i, piece), theme.TextBody, false, a.nameRoom(at.W)))
+		l.Text(display.Pt{X: x, Y: y}, theme.TextBody, false, a.theme.Ink, a.faces.Fit(a.nameOf(i, piece, n), theme.TextBody, false, a.nameRoom(at.W)))
 	}
 }
 
