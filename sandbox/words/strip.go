@@ -112,7 +112,7 @@ var englishStrip = Strip{
 		"The next piece begins somewhere else than this one ends, so nobody can spin it: something would have to jump.",
 		"The prop would have to stop and turn back. A poi on a tether cannot: it goes slack and falls; a stick or a staff can.",
 		"The head’s speed would have to change sideways at once. A tether pulls only along itself, so in the hand it snatches and the poi wobbles.",
-		"Hand and prop go on without a jolt: the tether stays taut, and whoever watches sees one movement.",
+		"Hand and prop go on without a jolt, and whoever watches sees one movement.",
 	},
 	None: "none", Reverses: "changes its direction", Keeps: "keeps its direction",
 	Straight: "goes straight on", TurnsBy: "turns by %s°", TurnsBack: "turns back, by %s°", Stays: "stays where it is",

@@ -227,7 +227,7 @@ var strip = words.Strip{
 		"Das nächste Stück beginnt anderswo, als dieses endet. Das kann niemand schwingen: Etwas müsste springen.",
 		"Das Prop müsste anhalten und umkehren. Ein Poi an der Schnur kann das nicht: Es wird schlaff und fällt; ein Stab kann es.",
 		"Das Tempo des Kopfes müsste sich auf einen Schlag zur Seite ändern. Eine Schnur zieht nur längs; in der Hand ruckt sie, und das Poi wackelt.",
-		"Hand und Prop gehen ohne Ruck weiter: Die Schnur bleibt straff, und wer zuschaut, sieht eine einzige Bewegung.",
+		"Hand und Prop gehen ohne Ruck weiter, und wer zuschaut, sieht eine einzige Bewegung.",
 	},
 	None: "keine", Reverses: "ändert die Richtung", Keeps: "behält die Richtung",
 	Straight: "geht geradeaus weiter", TurnsBy: "biegt um %s° ab", TurnsBack: "kehrt um, um %s°", Stays: "bleibt, wo sie ist",
