@@ -218,7 +218,7 @@ const (
 	leastPatience = 0.5
 	mostPatience  = 10
 	patienceStep  = 1.1
-	mostOff       = 1.33
+	mostOff       = 1.38
 )
 
 // settle makes patience longer or shorter by what is off after a frame.
