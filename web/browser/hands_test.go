@@ -28,7 +28,7 @@ func twin(role, name string) string {
 	selector := map[string]string{
 		"slider": "input[type=range]", "button": "button",
 	}[role]
-	return fmt.Sprintf(`[...document.querySelectorAll("#bench %s")].find((e) => e.getAttribute("aria-label").match(/^(.*?)(?: of \d+)?(?:: .*)?$/)[1] === %q)`, selector, name)
+	return fmt.Sprintf(`[...document.querySelectorAll("#bench %s")].find((e) => { const l = e.getAttribute("aria-label"); return l === %q || l.match(/^(.*?)(?: of \d+)?(?:: .*)?$/)[1] === %q; })`, selector, name, name)
 }
 
 func (v *visit) place(role, name string) box {

@@ -452,7 +452,7 @@ func (v *visit) holdsTogether(when string) {
 	v.t.Helper()
 	for _, what := range eval[[]string](v, `(() => {
 		const wrong = [];
-		const shown = [...document.querySelectorAll("#practise-view :is(button, p, b)")].filter((el) => el.offsetParent && el.textContent);
+		const shown = [...document.querySelectorAll("#practise-view :is(button, p, b)")].filter((el) => el.checkVisibility({ visibilityProperty: true }) && el.textContent);
 		const name = (el) => el.id || el.textContent;
 		for (const el of shown) {
 			const r = el.getBoundingClientRect();
