@@ -15,6 +15,7 @@ import (
 	"context"
 	"io"
 	"syscall/js"
+	"time"
 
 	"whorlbench/sandbox/capture"
 	"whorlbench/sandbox/film"
@@ -100,13 +101,23 @@ func (p *parts) flush() {
 	p.waiting = p.waiting[:0]
 }
 
+// tellEvery is how often at most the page is told how far a file is: each time it
+// draws itself anew, which takes from what the film has.
+const tellEvery = 200 * time.Millisecond
+
 func makeFile(toml, wish []byte) {
 	job, err := film.Read(toml, wish, words.Said)
 	if err != nil {
 		post(map[string]any{"failed": err.Error()})
 		return
 	}
-	tell := capture.Progress(func(done, of int) { post(map[string]any{"done": done, "of": of}) })
+	var told time.Time
+	tell := capture.Progress(func(done, of int) {
+		if now := time.Now(); done == of || now.Sub(told) >= tellEvery {
+			told = now
+			post(map[string]any{"done": done, "of": of})
+		}
+	})
 	var out parts
 	if err := write(job, &out, tell); err != nil {
 		post(map[string]any{"failed": err.Error()})
