@@ -65,8 +65,16 @@ func (a *artist) stage(r display.Rect) *scene.Stage {
 // shown has no height.
 type rows struct{ head, figure, names, timing, caption display.Rect }
 
-// rows shares a picture out.
-func (a *artist) rows() (r rows) {
+// rows shares a picture out, each time alike.
+func (a *artist) rows() rows {
+	if a.parts == nil {
+		r := a.share()
+		a.parts = &r
+	}
+	return *a.parts
+}
+
+func (a *artist) share() (r rows) {
 	r.figure = a.frame()
 	if a.Show.Title || a.Show.Beats {
 		r.head, r.figure = r.figure.CutTop(headRow)
@@ -189,6 +197,13 @@ func (a *artist) title(l *display.List, r display.Rect, aside string) {
 type naming struct{ beside, short bool }
 
 func (a *artist) naming(width float64) naming {
+	if a.width != width {
+		a.width, a.named = width, a.fitting(width)
+	}
+	return a.named
+}
+
+func (a *artist) fitting(width float64) naming {
 	if len(a.tracks) < 2 {
 		return naming{}
 	}

@@ -151,6 +151,9 @@ type artist struct {
 	session *session.Session
 	faces   *face.Set
 	pixels  *paint.Pixels
+	parts   *rows   // of a whole picture, once they are shared out
+	width   float64 // for which named says how names are written
+	named   naming
 }
 
 func (t *Take) artist() (*artist, error) {
@@ -160,5 +163,5 @@ func (t *Take) artist() (*artist, error) {
 	}
 	s := session.New(t.pattern)
 	s.Playing = true // the trail is what counts, no piece is in hand
-	return &artist{t, s, faces, paint.NewPixels(faces)}, nil
+	return &artist{Take: t, session: s, faces: faces, pixels: paint.NewPixels(faces)}, nil
 }

@@ -86,21 +86,21 @@ func (k *Study) Step(s *session.Session) {
 }
 
 // Line says in one line what a session's whole pattern is called.
-func Line(w *words.Table, s *session.Session) string {
-	var k Study
+func Line(w *words.Table, s *session.Session) string { return named(s).Line(w, s) }
+
+// named is a study of what the whole is called.
+func named(s *session.Session) *Study {
+	k := new(Study)
 	for k.Of(s); !k.Named(); {
 		k.Step(s)
 	}
-	return k.Line(w, s)
+	return k
 }
 
 // Listed is Line for a list, where two flowers that stand otherwise are to be told
 // apart: with their mode.
 func Listed(w *words.Table, s *session.Session) string {
-	var k Study
-	for k.Of(s); !k.Named(); {
-		k.Step(s)
-	}
+	k := named(s)
 	line := k.Line(w, s)
 	if one := &k.Wholes[0]; len(k.Wholes) == 1 && one.Elementary.Yes && len(one.Parts) == 1 {
 		if mode := w.Mode(s.Figure(session.Select{}).Mode); mode != "" {

@@ -33,7 +33,7 @@ type Why struct {
 	Others string // there are more pieces
 
 	// Takes says what each word takes, in the order of judging.
-	Takes [15]string
+	Takes [len(judging)]string
 
 	OneCircle, TwoCircles string // %d: piece, %s: metres
 }
