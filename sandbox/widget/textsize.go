@@ -84,10 +84,15 @@ func (k *Looks) words(l *display.List, c *Control, r display.Rect, ink color.NRG
 	switch {
 	case c.Icon != NoIcon && c.Caption != "":
 		base := r.H - 3 - small/3
-		drawIcon(l, c.Icon, display.Pt{X: mid.X, Y: r.Y + math.Min(r.H*0.36, (base-small*0.75)/2+1)}, math.Min(18, r.H*0.42), ink)
+		above := base - small*0.75 // the room over the words
+		side := math.Min(18, r.H*0.42)
+		if s > 1 {
+			side = math.Max(side, math.Min(18*s, above*0.7))
+		}
+		drawIcon(l, c.Icon, display.Pt{X: mid.X, Y: r.Y + math.Min(r.H*0.36, above/2+1)}, side, ink)
 		k.centred(l, c.Caption, small, false, display.Pt{X: mid.X, Y: r.Y + base}, r.W-2, ink)
 	case c.Icon != NoIcon:
-		drawIcon(l, c.Icon, mid, 20, ink)
+		drawIcon(l, c.Icon, mid, math.Max(20, math.Min(20*k.Text, math.Min(r.W, r.H)*0.5)), ink)
 	case c.Quiet:
 		// A label that leads elsewhere: a small wedge says so.
 		size := k.Grown(c.Caption, theme.TextBody, true, r.W-4, r.H-14)
