@@ -11,8 +11,11 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
+
+	"whorlbench/sandbox/capture/instep"
 )
 
 const halfMoon = `format = 1
@@ -218,7 +221,19 @@ func TestRenderVideo(t *testing.T) {
 		if s := strings.TrimSpace(string(got)); err != nil || s != tt.want {
 			t.Errorf("%v: %q, %v, want %q", tt.args, s, err, tt.want)
 		}
-		if strings.Contains(strings.Join(tt.args, " "), "clear") {
+		if !strings.Contains(strings.Join(tt.args, " "), "clear") {
+			film, err := os.ReadFile(tt.name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			var frames bytes.Buffer
+			if status, errs := rendered(t, context.Background(), &frames, append(slices.Clone(tt.args), "--format", "frames", "-o", "-")...); status != fine || errs != "" {
+				t.Fatalf("%v: status %d, %q", tt.args, status, errs)
+			}
+			if err := instep.Check(film, frames.Bytes()); err != nil {
+				t.Errorf("%v: %v", tt.args, err)
+			}
+		} else {
 			tags, err := exec.Command(probe, "-v", "error", "-show_entries", "stream_tags=alpha_mode", "-of", "csv=p=0", tt.name).CombinedOutput()
 			if s := strings.TrimSpace(string(tags)); err != nil || s != "1" {
 				t.Errorf("alpha mode %q, %v, want 1", s, err)

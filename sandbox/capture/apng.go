@@ -7,7 +7,6 @@ import (
 	"errors"
 	"hash/crc32"
 	"image"
-	"image/png"
 	"io"
 	"math"
 
@@ -144,7 +143,7 @@ func (a *apngWriter) encode(m *image.RGBA) ([]byte, error) {
 	if a.clear {
 		part = seeThrough{unmultiplied(m)}
 	}
-	if err := png.Encode(&file, part); err != nil {
+	if err := encoder.Encode(&file, part); err != nil {
 		return nil, err
 	}
 	var out []byte

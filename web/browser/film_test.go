@@ -25,6 +25,7 @@ import (
 
 	"github.com/chromedp/chromedp"
 
+	"whorlbench/sandbox/capture/instep"
 	"whorlbench/sandbox/words"
 )
 
@@ -139,6 +140,8 @@ func chunks(data []byte) (count map[string]int, frames, plays uint32) {
 func TestFilmFormats(t *testing.T) {
 	v := newVisit(t, desk)
 	v.openFilm()
+	var painted []byte // the frames, which the loops are held against
+	inStep := func(data []byte) error { return instep.Check(data, painted) }
 	for _, tt := range []struct {
 		format, name string
 		more         map[string]any
@@ -166,7 +169,28 @@ func TestFilmFormats(t *testing.T) {
 		{"strobe", "half-moon-strobe-180x180.png", nil, func(data []byte) error { return picture(data, filmSide) }},
 		{"sheet-svg", "half-moon-sheet-180x180.svg", nil, drawing},
 		{"strobe-svg", "half-moon-strobe-180x180.svg", nil, drawing},
-		{"gif", "half-moon-180x180-10fps.gif", nil, both(moving("gif"), func(data []byte) error {
+		{"frames", "half-moon-frames-180x180-10fps.zip", nil, func(data []byte) error {
+			painted = data
+			z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+			if err != nil || len(z.File) != filmFrames {
+				return fmt.Errorf("%v, want %d files", err, filmFrames)
+			}
+			for _, f := range z.File {
+				r, err := f.Open()
+				if err != nil {
+					return err
+				}
+				frame, err := io.ReadAll(r)
+				if err != nil {
+					return err
+				}
+				if err := picture(frame, filmSide); err != nil {
+					return fmt.Errorf("%s: %w", f.Name, err)
+				}
+			}
+			return nil
+		}},
+		{"gif", "half-moon-180x180-10fps.gif", nil, both(inStep, func(data []byte) error {
 			g, err := gif.DecodeAll(bytes.NewReader(data))
 			if err != nil {
 				return err
@@ -187,31 +211,12 @@ func TestFilmFormats(t *testing.T) {
 			}
 			return seeThrough(data)
 		})},
-		{"frames", "half-moon-frames-180x180-10fps.zip", nil, func(data []byte) error {
-			z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
-			if err != nil || len(z.File) != filmFrames {
-				return fmt.Errorf("%v, want %d files", err, filmFrames)
-			}
-			for _, f := range z.File {
-				r, err := f.Open()
-				if err != nil {
-					return err
-				}
-				frame, err := io.ReadAll(r)
-				if err != nil {
-					return err
-				}
-				if err := picture(frame, filmSide); err != nil {
-					return fmt.Errorf("%s: %w", f.Name, err)
-				}
-			}
-			return nil
-		}},
-		{"webm", "half-moon-180x180-10fps.webm", nil, film("vp9")},
+		{"apng", "half-moon-apng-180x180-10fps.png", nil, inStep},
+		{"webm", "half-moon-180x180-10fps.webm", nil, both(film("vp9"), inStep)},
 		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"ground": "clear"}, both(film("vp9"), filmOpacity)},
 		{"webm", "half-moon-180x180-10fps.webm", map[string]any{"clicks": true}, clicks},
 		{"mp4", "half-moon-180x180-10fps.mp4", map[string]any{"clicks": true}, clicks},
-		{"mp4", "half-moon-180x180-10fps.mp4", nil, film("h264")},
+		{"mp4", "half-moon-180x180-10fps.mp4", nil, both(film("h264"), inStep)},
 	} {
 		t.Run(tt.format, func(t *testing.T) {
 			v.t = t
