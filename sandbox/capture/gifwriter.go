@@ -19,9 +19,14 @@ const asBefore = 0
 // pixel is one of a GIF's, from frame to frame.
 type pixel struct {
 	was   uint8 // its index
-	gets  uint8 // the index that it is given now
 	off   int16 // how far its colour is off, and how far the palette's nearest is
 	least int16
+}
+
+// given is a pixel that is given an index.
+type given struct {
+	x, y int
+	to   uint8
 }
 
 // gifWriter writes a GIF frame by frame: of each only the rectangle in which
@@ -46,6 +51,9 @@ type gifWriter struct {
 	off, least int // the sums over all pixels
 
 	changes []change // of a row
+	written []given  // of the frame
+	alone   tolerance
+	beside  tolerance
 
 	packing queue
 }
@@ -114,6 +122,8 @@ func (g *gifWriter) close() error {
 // write decides on the frame at hand and has it packed.
 func (g *gifWriter) write(ahead []byte, delay int) error {
 	r := image.Rectangle{Min: image.Pt(g.w, g.h)}
+	g.written = g.written[:0]
+	g.tolerate()
 	for y := range g.h {
 		if g.clear {
 			g.clearRow(y, &r)
@@ -124,24 +134,7 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 	if r.Empty() {
 		r = image.Rect(0, 0, 1, 1) // a frame has one pixel at least
 	}
-	dots, i := make([]dot, r.Dx()*r.Dy()), 0
-	for y := r.Min.Y; y < r.Max.Y; y++ {
-		row := g.px[y*g.w+r.Min.X : y*g.w+r.Max.X]
-		for x := range row {
-			p := &row[x]
-			d := dot{is: p.was, to: p.gets}
-			if p.gets == asBefore {
-				d.to, d.stays = d.is, 1
-			} else {
-				if !g.clear {
-					p.was = p.gets
-				}
-				p.gets = asBefore
-			}
-			dots[i] = d
-			i++
-		}
-	}
+	dots := g.dots(r)
 	const keep, toNothing = 1 << 2, 2 << 2
 	disposal := byte(keep)
 	if g.clear {
@@ -152,6 +145,35 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 	g.frames++
 	g.settle()
 	return g.packing.add(func() ([]byte, error) { return pack(head, g.bits, dots), nil })
+}
+
+// dots returns the pixels in r, which hold all that are written, and notes that
+// these are.
+func (g *gifWriter) dots(r image.Rectangle) dots {
+	var d dots
+	d.list = make([]dot, 0, min(r.Dx()*r.Dy(), (nearEdge+2)*(len(g.written)+1)))
+	next := 0 // the first pixel of r that is not there yet, in the order of rows
+	stay := func(to int) {
+		if n := to - next; n > 0 {
+			d.stay(n, func(after int) uint8 {
+				i := to - 1 - after
+				return g.px[(r.Min.Y+i/r.Dx())*g.w+r.Min.X+i%r.Dx()].was
+			})
+		}
+	}
+	for _, w := range g.written {
+		at := (w.y-r.Min.Y)*r.Dx() + w.x - r.Min.X
+		stay(at)
+		d.change(w.to)
+		next = at + 1
+	}
+	stay(r.Dx() * r.Dy())
+	if !g.clear {
+		for _, w := range g.written {
+			g.px[w.y*g.w+w.x].was = w.to
+		}
+	}
+	return d
 }
 
 // row says what each pixel of a row is given, and makes r hold all that change.
@@ -173,13 +195,15 @@ func (g *gifWriter) row(y int, ahead []byte, r *image.Rectangle) {
 			}
 			c := row[4*x : 4*x+4 : 4*x+4]
 			if was == nil || binary.LittleEndian.Uint32(was[4*x:]) != binary.LittleEndian.Uint32(c) {
-				g.changes = append(g.changes, g.weigh(x, g.px[y*g.w+x].was, rgbOf(c), rgbOf(next[4*x:4*x+4])))
+				g.weigh(x, g.px[y*g.w+x].was, rgbOf(c), rgbOf(next[4*x:4*x+4]))
 			}
 		}
 	})
 	g.choose()
 	for i := range g.changes {
-		if c := &g.changes[i]; g.change(&g.px[y*g.w+c.x], c) {
+		c := &g.changes[i]
+		if g.change(&g.px[y*g.w+c.x], c) {
+			g.written = append(g.written, given{c.x, y, c.to})
 			hold(r, c.x, y)
 		}
 	}
@@ -191,7 +215,7 @@ func (g *gifWriter) clearRow(y int, r *image.Rectangle) {
 	for x := range g.w {
 		if c := row[4*x : 4*x+4 : 4*x+4]; c[3] != 0 {
 			at, _ := g.pal.index(rgbOf(c))
-			g.px[y*g.w+x].gets = at + 1
+			g.written = append(g.written, given{x, y, at + 1})
 			hold(r, x, y)
 		}
 	}
@@ -230,27 +254,9 @@ func (g *gifWriter) settle() {
 	}
 }
 
-// change is a pixel whose colour changes.
-type change struct {
-	x       int
-	c, next rgb
-	step    int32   // from one to the other
-	stays   float64 // how far off it is if it is left
-	nearest int32   // how far off the palette is
-	loose   float64 // how far off it may be
-	write   bool
-}
-
-// weigh says what there is to know of a change before it is decided on.
-func (g *gifWriter) weigh(x int, was uint8, c, next rgb) change {
-	ch := change{x: x, c: c, next: next, step: off(c, next), stays: math.MaxInt16}
-	_, ch.nearest = g.pal.index(c)
-	if g.frames > 0 {
-		ch.stays = float64(off(g.pal.colours[was-1], c))
-	}
-	ch.loose = min(g.patience*roots[ch.step], mostLoose)
-	return ch
-}
+// tolerance is how far a pixel may be off before it is written, by how far its
+// colour goes in a frame.
+type tolerance [3*255 + 1]int32
 
 // A pixel that is written costs much less beside one that is, so that the
 // first of a row's neighbours may be further off than the others.
@@ -259,34 +265,65 @@ const (
 	looseBeside = 0.7
 )
 
+// tolerate makes the tolerances what patience is now.
+func (g *gifWriter) tolerate() {
+	for step := range g.alone {
+		loose := min(g.patience*roots[step], mostLoose)
+		g.alone[step], g.beside[step] = int32(looseAlone*loose), int32(looseBeside*loose)
+	}
+}
+
+// change is a pixel whose colour changes.
+type change struct {
+	x       int
+	c, next rgb
+	step    int32 // from one to the other
+	stays   int32 // how far off it is if it is left
+	nearest int32 // how far off the palette is
+	to      uint8 // the index of the palette's nearest, then the one that it is given
+	write   bool
+}
+
+// weigh adds what there is to know of a change before it is decided on.
+func (g *gifWriter) weigh(x int, was uint8, c, next rgb) {
+	at, nearest := g.pal.index(c)
+	stays := int32(math.MaxInt16)
+	if g.frames > 0 {
+		stays = off(g.pal.colours[was-1], c)
+	}
+	g.changes = append(g.changes, change{x: x, c: c, next: next, step: off(c, next), stays: stays, nearest: nearest, to: at + 1})
+}
+
 // choose decides which pixels of a row are written.
 func (g *gifWriter) choose() {
 	row := g.changes
-	beyond := func(c *change, by float64) bool { return c.stays > max(by*c.loose, float64(c.nearest)) }
 	for i := range row {
 		c := &row[i]
 		beside := i > 0 && row[i-1].write && row[i-1].x == c.x-1
-		c.write = beyond(c, looseAlone) || beside && beyond(c, looseBeside)
+		c.write = c.beyond(&g.alone) || beside && c.beyond(&g.beside)
 	}
 	for i := len(row) - 2; i >= 0; i-- {
 		if c := &row[i]; !c.write && row[i+1].write && row[i+1].x == c.x+1 {
-			c.write = beyond(c, looseBeside)
+			c.write = c.beyond(&g.beside)
 		}
 	}
 }
 
-// change gives a pixel what is decided, and reports whether that is anything.
+// beyond reports whether a pixel that is left would be off by more than is
+// tolerated, and than is inevitable.
+func (c *change) beyond(t *tolerance) bool { return c.stays > max(t[c.step], c.nearest) }
+
+// change decides what a pixel is given, and reports whether that is anything.
 func (g *gifWriter) change(p *pixel, c *change) bool {
 	g.off, g.least = g.off-int(p.off), g.least-int(p.least)
-	stays := int32(c.stays)
+	stays := c.stays
 	if c.write {
-		aim := c.c
-		if loose := int32(looseBeside * c.loose); c.step > 0 && 2*loose >= c.step {
-			aim = along(c.c, c.next, loose/c.step) // it is then left for 2·loose/step frames
+		stays = c.nearest
+		if loose := g.beside[c.step]; c.step > 0 && 2*loose >= c.step {
+			at, _ := g.pal.index(along(c.c, c.next, loose/c.step)) // it is then left for 2·loose/step frames
+			c.to = at + 1
+			stays = off(g.pal.colours[at], c.c)
 		}
-		at, _ := g.pal.index(aim)
-		p.gets = at + 1
-		stays = off(g.pal.colours[at], c.c)
 	}
 	p.off, p.least = int16(stays), int16(c.nearest)
 	g.off, g.least = g.off+int(p.off), g.least+int(p.least)
@@ -315,12 +352,12 @@ var packers = sync.Pool{New: func() any { return new(packer) }}
 
 // pack returns a frame's bytes: its head, which it takes, and the pixels coded,
 // in blocks of at most 255 bytes.
-func pack(head []byte, bits int, dots []dot) []byte {
+func pack(head []byte, bits int, d dots) []byte {
 	z := packers.Get().(*packer)
 	defer packers.Put(z)
 	z.bits = bits
 	out := append(head, 0, byte(bits))
-	for coded := z.pack(dots); len(coded) > 0; {
+	for coded := z.pack(d); len(coded) > 0; {
 		n := min(len(coded), 255)
 		out = append(append(out, byte(n)), coded[:n]...)
 		coded = coded[n:]

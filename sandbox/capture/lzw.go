@@ -1,7 +1,5 @@
 package capture
 
-import "math"
-
 // The codes of a GIF (GIF89a, appendix F) have at most widestCode bits. All are
 // forgotten when there are mostCodes, fewer than there could be: what edges and
 // trails add is seldom seen again, and the longer codes cost more than that.
@@ -10,11 +8,44 @@ const (
 	mostCodes  = 1 << 11
 )
 
-// dot is a pixel to be packed: the index that it has and the one that it is to
-// have. Where it stays as it is, so do as many from it on as stays says.
+// dot is a part of what is to be packed: a pixel, or a run of pixels that stay as
+// they are.
 type dot struct {
-	is, to uint8
-	stays  uint16
+	at    int32 // the first pixel's place
+	run   int32 // how many pixels stay, 0 of one pixel by itself
+	is    uint8 // of one pixel: the index that it has
+	to    uint8 // and the one that it is to have
+	stays bool  // it is as it was
+}
+
+// nearEdge is how many pixels before one that changes those that stay may be
+// written anew.
+const nearEdge = 7
+
+// dots are the pixels of a frame, in order.
+type dots struct {
+	list []dot
+	n    int32 // pixels
+}
+
+// stay adds pixels that stay as they are; is tells the index of each of the
+// last nearEdge, by how many come after it.
+func (d *dots) stay(n int, is func(after int) uint8) {
+	if run := n - nearEdge; run > 0 {
+		d.list = append(d.list, dot{at: d.n, run: int32(run)})
+		d.n, n = d.n+int32(run), nearEdge
+	}
+	for n--; n >= 0; n-- {
+		was := is(n)
+		d.list = append(d.list, dot{at: d.n, is: was, to: was, stays: true})
+		d.n++
+	}
+}
+
+// change adds a pixel that is given an index.
+func (d *dots) change(to uint8) {
+	d.list = append(d.list, dot{at: d.n, to: to})
+	d.n++
 }
 
 // packer packs dots as LZW codes. What stays as it is can be written as
@@ -31,7 +62,11 @@ type packer struct {
 	fresh   int // what a reader will add when it has the next; 0: nothing
 
 	dots []dot
+	all  int32 // pixels
 	best way
+
+	// zeros are the codes of one, two, three and more times asBefore, one by one.
+	zeros []uint16
 
 	out   []byte
 	acc   uint32
@@ -48,15 +83,21 @@ type slot struct {
 
 const slotBits = 13
 
-// way is a code and how far it goes.
-type way struct{ code, to int }
+// place is one in the dots: of a run, so many of its pixels are behind.
+type place struct {
+	dot    int
+	behind int32
+}
 
-// nearEdge is how many pixels before one that changes those that stay may be
-// written anew.
-const nearEdge = 8
+// way is a code and how far it goes.
+type way struct {
+	code int
+	to   place
+	at   int32 // the place as a pixel's
+}
 
 // anew reports whether a pixel may be written other than as before.
-func (d dot) anew() bool { return d.stays < nearEdge && d.to != asBefore }
+func (d *dot) anew() bool { return d.run == 0 && d.to != asBefore }
 
 // reset forgets all codes but those of single indices.
 func (z *packer) reset() {
@@ -67,6 +108,7 @@ func (z *packer) reset() {
 		z.begins[i] = uint8(i)
 	}
 	z.used, z.width, z.last, z.fresh = n, z.bits+1, -1, 0
+	z.zeros = append(z.zeros[:0], asBefore)
 }
 
 func (z *packer) emit(code int) {
@@ -78,27 +120,18 @@ func (z *packer) emit(code int) {
 }
 
 // pack returns the codes of dots, which belong to the packer until the next.
-func (z *packer) pack(dots []dot) []byte {
-	run := uint16(0)
-	for i := len(dots) - 1; i >= 0; i-- {
-		if d := &dots[i]; d.stays > 0 {
-			run = min(run, math.MaxUint16-1) + 1
-			d.stays = run
-		} else {
-			run = 0
-		}
-	}
-	z.dots, z.out, z.acc, z.held = dots, z.out[:0], 0, 0
+func (z *packer) pack(d dots) []byte {
+	z.dots, z.all, z.out, z.acc, z.held = d.list, d.n, z.out[:0], 0, 0
 	z.reset()
 	forget := 1 << z.bits
 	z.emit(forget)
-	for at := 0; at < len(dots); {
+	for at := (place{}); at.dot < len(z.dots); {
 		z.grow()
 		z.look(at)
 		z.settle(z.begins[z.best.code])
 		z.emit(z.best.code)
 		at, z.last = z.best.to, z.best.code
-		if z.used == mostCodes-1 && at < len(dots) {
+		if z.used == mostCodes-1 && at.dot < len(z.dots) {
 			z.widen() // for what a reader adds before it forgets
 			z.emit(forget)
 			z.reset()
@@ -142,6 +175,9 @@ func (z *packer) settle(ends uint8) {
 		*s = slot{from, uint16(z.fresh)}
 		if ends == asBefore {
 			z.still[z.last] = uint16(z.fresh)
+			if z.last == int(z.zeros[len(z.zeros)-1]) {
+				z.zeros = append(z.zeros, uint16(z.fresh))
+			}
 		}
 	}
 	z.fresh = 0
@@ -176,38 +212,58 @@ func (z *packer) on(code int, by uint8) int {
 }
 
 // look finds the code that goes furthest from a place.
-func (z *packer) look(at int) {
+func (z *packer) look(at place) {
 	z.best = way{}
-	d := z.dots[at]
-	if d.stays > 0 {
-		z.follow(asBefore, at+1)
+	d := &z.dots[at.dot]
+	if d.run > 0 {
+		n := min(d.run-at.behind, int32(len(z.zeros)))
+		z.follow(int(z.zeros[n-1]), place{at.dot, at.behind + n})
+		return
+	}
+	next := place{dot: at.dot + 1}
+	if d.stays {
+		z.follow(asBefore, next)
 	}
 	if d.anew() {
-		z.follow(int(d.to), at+1)
+		z.follow(int(d.to), next)
 	}
 }
 
 // follow goes on from a code that ends before a place.
-func (z *packer) follow(code, at int) {
+func (z *packer) follow(code int, at place) {
 	for {
-		for at < len(z.dots) && z.dots[at].stays >= nearEdge && z.still[code] != 0 {
-			code, at = int(z.still[code]), at+1
+		if at.dot < len(z.dots) && z.dots[at.dot].run > 0 {
+			left := z.dots[at.dot].run - at.behind
+			for left > 0 && z.still[code] != 0 {
+				code, left = int(z.still[code]), left-1
+			}
+			if left > 0 {
+				at.behind = z.dots[at.dot].run - left
+				z.reach(code, at)
+				if fresh := z.on(code, asBefore); fresh != 0 {
+					if at.behind++; left == 1 {
+						at = place{dot: at.dot + 1}
+					}
+					z.reach(fresh, at)
+				}
+				return
+			}
+			at = place{dot: at.dot + 1}
+			continue
 		}
-		if at > z.best.to {
-			z.best = way{code, at}
-		}
-		if at == len(z.dots) {
+		z.reach(code, at)
+		if at.dot == len(z.dots) {
 			return
 		}
-		d := z.dots[at]
+		d := &z.dots[at.dot]
 		still, anew := 0, 0
-		if d.stays > 0 {
+		if d.stays {
 			still = z.on(code, asBefore)
 		}
 		if d.anew() {
 			anew = z.on(code, d.to)
 		}
-		at++
+		at.dot++
 		switch {
 		case still != 0 && anew != 0:
 			z.follow(anew, at)
@@ -219,5 +275,16 @@ func (z *packer) follow(code, at int) {
 		default:
 			return
 		}
+	}
+}
+
+// reach keeps a code that goes further than all before.
+func (z *packer) reach(code int, to place) {
+	at := z.all
+	if to.dot < len(z.dots) {
+		at = z.dots[to.dot].at + to.behind
+	}
+	if at > z.best.at {
+		z.best = way{code, to, at}
 	}
 }

@@ -24,28 +24,40 @@ func TestLZW(t *testing.T) {
 		{"some change", 8, 50_000, 0.1, false}, {"few colours", 2, 50_000, 0.3, false}, {"on nothing", 5, 50_000, 0.2, true},
 	} {
 		z.bits = tt.bits
-		dots := make([]dot, tt.n)
+		type pixel struct {
+			is, to uint8
+			stays  bool
+		}
+		pixels := make([]pixel, tt.n)
 		is := uint8(1)
-		for i := range dots {
+		var all dots
+		gap := 0
+		was := func(end int) func(after int) uint8 { return func(after int) uint8 { return pixels[end-1-after].is } }
+		for i := range pixels {
 			if r.IntN(9) == 0 {
 				is = 1 + uint8(r.IntN(1<<tt.bits-1))
 			}
-			d := dot{is: is, to: is, stays: 1}
+			p := pixel{is, is, true}
 			if tt.clear {
-				d = dot{stays: 1}
+				p = pixel{stays: true}
 			}
+			gap++
 			if r.Float64() < tt.change {
-				d.to, d.stays = 1+uint8(r.IntN(1<<tt.bits-1)), 0
+				p.to, p.stays = 1+uint8(r.IntN(1<<tt.bits-1)), false
+				all.stay(gap-1, was(i))
+				all.change(p.to)
+				gap = 0
 			}
-			dots[i] = d
+			pixels[i] = p
 		}
-		got, err := io.ReadAll(lzw.NewReader(bytes.NewReader(z.pack(dots)), lzw.LSB, tt.bits))
-		if err != nil || len(got) != len(dots) {
-			t.Fatalf("%s (seed %d): %d pixels, %v, want %d", tt.name, seed, len(got), err, len(dots))
+		all.stay(gap, was(tt.n))
+		got, err := io.ReadAll(lzw.NewReader(bytes.NewReader(z.pack(all)), lzw.LSB, tt.bits))
+		if err != nil || len(got) != tt.n {
+			t.Fatalf("%s (seed %d): %d pixels, %v, want %d", tt.name, seed, len(got), err, tt.n)
 		}
 		for i, c := range got {
-			if d := dots[i]; c != d.to && (c != asBefore || d.stays == 0) {
-				t.Fatalf("%s (seed %d): pixel %d is %d, want %+v", tt.name, seed, i, c, d)
+			if p := pixels[i]; c != p.to && (c != asBefore || !p.stays) {
+				t.Fatalf("%s (seed %d): pixel %d is %d, want %+v", tt.name, seed, i, c, p)
 			}
 		}
 	}
