@@ -150,8 +150,7 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 // dots returns the pixels in r, which hold all that are written, and notes that
 // these are.
 func (g *gifWriter) dots(r image.Rectangle) dots {
-	var d dots
-	d.list = make([]dot, 0, min(r.Dx()*r.Dy(), (nearEdge+2)*(len(g.written)+1)))
+	d := dots{list: *lists.Get().(*[]dot)}
 	next := 0 // the first pixel of r that is not there yet, in the order of rows
 	stay := func(to int) {
 		if n := to - next; n > 0 {
@@ -347,14 +346,18 @@ func along(a, b rgb, k int32) rgb {
 	return f(16) | f(8) | f(0)
 }
 
-// packers are those that nobody uses.
-var packers = sync.Pool{New: func() any { return new(packer) }}
+// packers and lists are those that nobody uses.
+var (
+	packers = sync.Pool{New: func() any { return new(packer) }}
+	lists   = sync.Pool{New: func() any { return new([]dot) }}
+)
 
 // pack returns a frame's bytes: its head, which it takes, and the pixels coded,
 // in blocks of at most 255 bytes.
 func pack(head []byte, bits int, d dots) []byte {
 	z := packers.Get().(*packer)
 	defer packers.Put(z)
+	defer func() { d.list = d.list[:0]; lists.Put(&d.list) }()
 	z.bits = bits
 	out := append(head, 0, byte(bits))
 	for coded := z.pack(d); len(coded) > 0; {

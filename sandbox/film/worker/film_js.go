@@ -63,12 +63,22 @@ func settingsOf(job film.Job) (map[string]any, error) {
 		settings["codec"] = fmt.Sprintf("avc1.6400%02x", code)
 		settings["avc"] = map[string]any{"format": "avc"}
 	}
-	answer, err := await(js.Global().Get("VideoEncoder").Call("isConfigSupported", settings))
-	if err != nil || !answer.Get("supported").Bool() {
+	asked := fmt.Sprint(settings)
+	can, known := supported[asked]
+	if !known {
+		answer, err := await(js.Global().Get("VideoEncoder").Call("isConfigSupported", settings))
+		can = err == nil && answer.Get("supported").Bool()
+		supported[asked] = can
+	}
+	if !can {
 		return nil, lacking
 	}
 	return settings, nil
 }
+
+// supported is what the browser has answered so far: it takes up to a fifth of a
+// second, for the preview and again for the film.
+var supported = map[string]bool{}
 
 // await waits for a promise, and lets the worker hear of other things meanwhile.
 func await(promise js.Value) (js.Value, error) {
