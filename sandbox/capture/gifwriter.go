@@ -25,8 +25,8 @@ type pixel struct {
 
 // given is a pixel that is given an index.
 type given struct {
-	x, y int
-	to   uint8
+	at int32 // its place, row by row
+	to uint8
 }
 
 // gifWriter writes a GIF frame by frame: of each only the rectangle in which
@@ -63,7 +63,7 @@ type gifWriter struct {
 func newGIF(w io.Writer, width, height int, pal *palette, clear bool, workers int) *gifWriter {
 	g := &gifWriter{
 		out: bufio.NewWriter(w), pal: pal, w: width, h: height, bits: 2, clear: clear,
-		px: make([]pixel, width*height), patience: firstPatience, changed: paint.NewCells(image.Pt(width, height)),
+		px: make([]pixel, width*height), written: make([]given, 0, width*height), patience: firstPatience, changed: paint.NewCells(image.Pt(width, height)),
 	}
 	g.packing = queue{ahead: workers, take: func(data []byte) error {
 		_, err := g.out.Write(data)
@@ -102,7 +102,14 @@ func (g *gifWriter) add(f Frame, delay int) error {
 		return nil
 	}
 	err := g.write(f.Pix, was)
-	g.prev, g.frame = g.frame, append(g.prev[:0], f.Pix...)
+	next := g.prev
+	if next == nil {
+		next = bytes.Clone(f.Pix)
+	} else { // it is two frames old
+		g.changed.Union(g.changed, f.Changed)
+		Frame{f.RGBA, g.changed}.eachRun(func(from, to int) { copy(next[from:to], f.Pix[from:to]) })
+	}
+	g.prev, g.frame = g.frame, next
 	g.changed.Copy(f.Changed)
 	return err
 }
@@ -161,7 +168,8 @@ func (g *gifWriter) dots(r image.Rectangle) dots {
 		}
 	}
 	for _, w := range g.written {
-		at := (w.y-r.Min.Y)*r.Dx() + w.x - r.Min.X
+		y, x := int(w.at)/g.w, int(w.at)%g.w
+		at := (y-r.Min.Y)*r.Dx() + x - r.Min.X
 		stay(at)
 		d.change(w.to)
 		next = at + 1
@@ -169,7 +177,7 @@ func (g *gifWriter) dots(r image.Rectangle) dots {
 	stay(r.Dx() * r.Dy())
 	if !g.clear {
 		for _, w := range g.written {
-			g.px[w.y*g.w+w.x].was = w.to
+			g.px[w.at].was = w.to
 		}
 	}
 	return d
@@ -202,7 +210,7 @@ func (g *gifWriter) row(y int, ahead []byte, r *image.Rectangle) {
 	for i := range g.changes {
 		c := &g.changes[i]
 		if g.change(&g.px[y*g.w+c.x], c) {
-			g.written = append(g.written, given{c.x, y, c.to})
+			g.written = append(g.written, given{int32(y*g.w + c.x), c.to})
 			hold(r, c.x, y)
 		}
 	}
@@ -214,7 +222,7 @@ func (g *gifWriter) clearRow(y int, r *image.Rectangle) {
 	for x := range g.w {
 		if c := row[4*x : 4*x+4 : 4*x+4]; c[3] != 0 {
 			at, _ := g.pal.index(rgbOf(c))
-			g.written = append(g.written, given{x, y, at + 1})
+			g.written = append(g.written, given{int32(y*g.w + x), at + 1})
 			hold(r, x, y)
 		}
 	}
