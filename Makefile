@@ -82,7 +82,7 @@ bench-frame: chromium npm dist
 # and how fast films are made in Chromium next to its bare encoder.
 bench-capture: chromium dist
 	WHORLBENCH_CAPTURE=1 $(GO) test -count=1 -v -run TestAgainstFFmpeg ./sandbox/capture
-	WHORLBENCH_CAPTURE=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run TestFilmRate ./web/browser
+	WHORLBENCH_CAPTURE=1 $(GO) test -tags browser -count=1 -timeout 30m -v -run 'TestFilmRate|TestGIFRate' ./web/browser
 
 # The tab's process is ended two hundred times while edits are made.
 kill: chromium dist

@@ -15,7 +15,7 @@ import (
 	"strings"
 	"testing"
 
-	"whorlbench/sandbox/capture/instep"
+	"whorlbench/sandbox/capture/outside"
 )
 
 const halfMoon = `format = 1
@@ -230,7 +230,7 @@ func TestRenderVideo(t *testing.T) {
 			if status, errs := rendered(t, context.Background(), &frames, append(slices.Clone(tt.args), "--format", "frames", "-o", "-")...); status != fine || errs != "" {
 				t.Fatalf("%v: status %d, %q", tt.args, status, errs)
 			}
-			if err := instep.Check(film, frames.Bytes()); err != nil {
+			if err := outside.InStep(film, frames.Bytes()); err != nil {
 				t.Errorf("%v: %v", tt.args, err)
 			}
 		} else {

@@ -4,13 +4,15 @@ package capture
 
 import (
 	"bytes"
+	"errors"
 	"image"
 	"os"
 	"os/exec"
-	"path/filepath"
 	"syscall"
 	"testing"
 	"time"
+
+	"whorlbench/sandbox/capture/outside"
 )
 
 func cpu(r *syscall.Rusage) time.Duration {
@@ -23,10 +25,6 @@ func cpu(r *syscall.Rusage) time.Duration {
 func TestAgainstFFmpeg(t *testing.T) {
 	if os.Getenv("WHORLBENCH_CAPTURE") == "" {
 		t.Skip("measures only for make bench-capture")
-	}
-	ffmpeg, err := exec.LookPath("ffmpeg")
-	if err != nil {
-		t.Skip("ffmpeg is not here")
 	}
 	night := func(o *Options) { o.Night, o.Show.Names, o.Show.Title, o.Show.Beats = true, true, true, true }
 	for _, tt := range []struct {
@@ -69,27 +67,10 @@ func TestAgainstFFmpeg(t *testing.T) {
 		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &after)
 		own := (cpu(&after) - cpu(&before)) / times
 
-		dir := t.TempDir()
-		raw, theirs := filepath.Join(dir, "frames"), filepath.Join(dir, "theirs.gif")
-		f, err := os.Create(raw)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, m := range frames {
-			if _, err := f.Write(m.Pix); err != nil {
-				t.Fatal(err)
-			}
-		}
-		f.Close()
-		cmd := exec.Command(ffmpeg, "-v", "error", "-f", "rawvideo", "-pix_fmt", "rgba", "-s", take.size(), "-framerate", "25", "-i", raw,
-			"-vf", "split[a][b];[a]palettegen[p];[b][p]paletteuse", theirs)
-		begin = time.Now()
-		if msg, err := cmd.CombinedOutput(); err != nil {
-			t.Fatalf("%v: %s", err, msg)
-		}
-		theirWall, theirCPU := time.Since(begin), cmd.ProcessState.UserTime()+cmd.ProcessState.SystemTime()
-		data, err := os.ReadFile(theirs)
-		if err != nil {
+		data, theirWall, theirCPU, err := outside.GIF(frames)
+		if errors.Is(err, exec.ErrNotFound) {
+			t.Skip("ffmpeg is not here")
+		} else if err != nil {
 			t.Fatal(err)
 		}
 		ours, _ := shownGIF(t, out.Bytes())

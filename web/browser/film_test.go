@@ -25,7 +25,7 @@ import (
 
 	"github.com/chromedp/chromedp"
 
-	"whorlbench/sandbox/capture/instep"
+	"whorlbench/sandbox/capture/outside"
 	"whorlbench/sandbox/words"
 )
 
@@ -141,7 +141,7 @@ func TestFilmFormats(t *testing.T) {
 	v := newVisit(t, desk)
 	v.openFilm()
 	var painted []byte // the frames, which the loops are held against
-	inStep := func(data []byte) error { return instep.Check(data, painted) }
+	inStep := func(data []byte) error { return outside.InStep(data, painted) }
 	for _, tt := range []struct {
 		format, name string
 		more         map[string]any

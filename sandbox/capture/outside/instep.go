@@ -1,6 +1,7 @@
-// Package instep holds loops and films, as another program decodes them, against
-// the frames that they are made of. It serves tests.
-package instep
+// Package outside asks ffmpeg, a program that knows nothing of this one, what it
+// finds in files and what it makes of frames. It serves tests; each function
+// returns exec.ErrNotFound where ffmpeg is not installed.
+package outside
 
 import (
 	"archive/zip"
@@ -14,12 +15,11 @@ import (
 	"path/filepath"
 )
 
-// Check fails unless ffmpeg decodes a file as so many pictures as a ZIP has PNGs, and
+// InStep fails unless ffmpeg decodes a file as so many pictures as a ZIP has PNGs, and
 // each is nearer to the one of its number than to any other: so that none is
 // missing, doubled or out of turn, and the step from the last to the first is the
-// one that the PNGs have there. It returns exec.ErrNotFound where ffmpeg is not
-// installed. Opacity is left out.
-func Check(file, zipped []byte) error {
+// one that the PNGs have there. Opacity is left out.
+func InStep(file, zipped []byte) error {
 	want, size, err := unzipped(zipped)
 	if err != nil {
 		return err
@@ -73,7 +73,7 @@ func decoded(file []byte) ([]byte, error) {
 	if err != nil {
 		return nil, exec.ErrNotFound
 	}
-	dir, err := os.MkdirTemp("", "instep")
+	dir, err := os.MkdirTemp("", "outside")
 	if err != nil {
 		return nil, err
 	}

@@ -1,0 +1,60 @@
+//go:build browser
+
+package browser
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"image"
+	"os"
+	"os/exec"
+	"testing"
+
+	"whorlbench/presets"
+	"whorlbench/sandbox/capture"
+	"whorlbench/sandbox/capture/outside"
+	"whorlbench/sandbox/words"
+)
+
+// TestGIFRate measures, it judges nothing: how many frames a second a GIF is
+// made at in the browser, painting and all, from the press of the button to the
+// file, next to ffmpeg with the same frames painted already. `make bench-capture`
+// runs it.
+func TestGIFRate(t *testing.T) {
+	if os.Getenv("WHORLBENCH_CAPTURE") == "" {
+		t.Skip("measures only for make bench-capture")
+	}
+	const side, rounds = 360, 10
+	o := capture.Defaults()
+	o.Width, o.Height, o.Rounds = side, side, rounds
+	var frames []*image.RGBA
+	for _, e := range presets.Library() {
+		if e.ID != "half-moon" {
+			continue
+		}
+		p, err := e.Pattern()
+		must(t, err)
+		take, err := capture.New(p, o, &words.English)
+		must(t, err)
+		must(t, take.EachFrame(context.Background(), take.Timeline(), nil, func(_ int, f capture.Frame) error {
+			m := image.NewRGBA(f.Rect)
+			copy(m.Pix, f.Pix)
+			frames = append(frames, m)
+			return nil
+		}))
+	}
+	v := newVisit(t, desk)
+	v.pause()
+	v.openFilm()
+	v.wishes(map[string]any{"format": "gif", "size": "own", "width": side, "height": side, "fps": "25", "ground": "theme", "slow": "1", "length": "own", "rounds": rounds})
+	v.wait(`document.getElementById("film-about").textContent.includes(` + quote(fmt.Sprint(len(frames))) + `)`)
+	took, _ := v.timed()
+	_, wall, _, err := outside.GIF(frames)
+	if errors.Is(err, exec.ErrNotFound) {
+		t.Skip("ffmpeg is not here")
+	}
+	must(t, err)
+	ours, theirs := float64(len(frames))/took, float64(len(frames))/wall.Seconds()
+	t.Logf("%d frames of %d by %d: %.1f a second from the button to the file, ffmpeg %.1f with painted ones: %.2f times as fast", len(frames), side, side, ours, theirs, ours/theirs)
+}
