@@ -128,7 +128,7 @@ func TestGIFExact(t *testing.T) {
 	}
 	p := seen.palette()
 	for _, c := range []color.NRGBA{take.theme.Stage, take.theme.Right, take.theme.Ink} {
-		if _, off := p.index(rgb(c.R)<<16 | rgb(c.G)<<8 | rgb(c.B)); off != 0 {
+		if _, off := p.index(rgbOf([]byte{c.R, c.G, c.B, 255})); off != 0 {
 			t.Errorf("%v is off by %d in the palette, want it as it is", c, off)
 		}
 	}

@@ -234,7 +234,7 @@ func hold(r *image.Rectangle, x, y int) {
 	r.Max.X, r.Max.Y = max(r.Max.X, x+1), max(r.Max.Y, y+1)
 }
 
-func rgbOf(c []byte) rgb { return rgb(c[0])<<16 | rgb(c[1])<<8 | rgb(c[2]) }
+func rgbOf(c []byte) rgb { return rgb(binary.LittleEndian.Uint32(c)) & 0xffffff }
 
 // How far a pixel may be off before it is given another colour: its patience
 // times the square root of how far its colour goes in a frame. What changes

@@ -18,10 +18,11 @@ type palette struct {
 	known   [1 << knownBits]known
 }
 
-// rgb is an opaque colour, a byte a channel.
+// rgb is an opaque colour, a byte a channel, red the lowest: as pixels have it
+// when they are read as one number.
 type rgb uint32
 
-func (c rgb) split() (r, g, b int32) { return int32(c >> 16), int32(c >> 8 & 255), int32(c & 255) }
+func (c rgb) split() (r, g, b int32) { return int32(c & 255), int32(c >> 8 & 255), int32(c >> 16) }
 
 // off returns how far apart two colours are: the sum over the channels.
 func off(c, d rgb) int32 {
@@ -218,19 +219,21 @@ func (p *palette) nearest(c rgb) (at int, d int32) {
 // index returns the place of the colour nearest to c, and how far off it is.
 func (p *palette) index(c rgb) (uint8, int32) {
 	k := &p.known[uint32(c)*2654435769>>(32-knownBits)] // Knuth's multiplicative hash
-	if k.of != c || !k.is {
+	if k.of != c|isKnown {
 		at, d := p.nearest(c)
-		*k = known{c, true, uint8(at), d}
+		*k = known{c | isKnown, uint16(d), uint8(at)}
 	}
-	return k.at, k.off
+	return k.at, int32(k.off)
 }
 
 // known is the nearest to a colour, once it is looked for.
 type known struct {
-	of  rgb
-	is  bool
+	of  rgb // and isKnown
+	off uint16
 	at  uint8
-	off int32
 }
 
-const knownBits = 15
+const (
+	knownBits = 14
+	isKnown   = 1 << 24
+)
