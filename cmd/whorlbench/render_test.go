@@ -72,11 +72,11 @@ func TestRenderFormats(t *testing.T) {
 	}{
 		"png":        {"half-moon-64x64.png", picture, 64, 64},
 		"strobe":     {"half-moon-strobe-64x64.png", picture, 64, 64},
-		"sheet":      {"half-moon-sheet-64x64.png", picture, 4*64 + 5*5, 64 + 2*5}, // four beats, gaps of 12·64/150
+		"sheet":      {"half-moon-sheet-281x74.png", picture, 4*64 + 5*5, 64 + 2*5}, // four beats, gaps of 12·64/150
 		"apng":       {"half-moon-apng-64x64-25fps.png", picture, 64, 64},
 		"gif":        {"half-moon-64x64-25fps.gif", func(data []byte) (image.Config, error) { return gif.DecodeConfig(bytes.NewReader(data)) }, 64, 64},
 		"svg":        {"half-moon-64x64.svg", nil, 0, 0},
-		"sheet-svg":  {"half-moon-sheet-64x64.svg", nil, 0, 0},
+		"sheet-svg":  {"half-moon-sheet-281x74.svg", nil, 0, 0},
 		"strobe-svg": {"half-moon-strobe-64x64.svg", nil, 0, 0},
 		"frames":     {"half-moon-frames-64x64-25fps.zip", nil, 0, 0},
 	} {

@@ -57,7 +57,7 @@ func (v video) maker(req request) (maker, error) {
 	}
 	return maker{
 		ready: req.take,
-		name:  func(t *capture.Take) string { return t.BaseName("", true) + v.ext },
+		name:  func(t *capture.Take) string { return t.FilmName() + v.ext },
 		loops: true,
 		write: func(ctx context.Context, w io.Writer, file string, t *capture.Take, tell capture.Progress) error {
 			if file == "" {

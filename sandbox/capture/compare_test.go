@@ -75,8 +75,8 @@ func TestAgainstFFmpeg(t *testing.T) {
 		}
 		ours, _ := shownGIF(t, out.Bytes())
 		other, _ := shownGIF(t, data)
-		t.Logf("%s %s, %d frames: bytes %d to %d (%.2f), mean off %.4f to %.4f, CPU %v to %v (%.1f times as fast), wall %v to %v (%.1f)",
-			tt.id, take.size(), len(frames), out.Len(), len(data), float64(out.Len())/float64(len(data)), meanOff(ours, frames), meanOff(other, frames),
+		t.Logf("%s %dx%d, %d frames: bytes %d to %d (%.2f), mean off %.4f to %.4f, CPU %v to %v (%.1f times as fast), wall %v to %v (%.1f)",
+			tt.id, take.Width, take.Height, len(frames), out.Len(), len(data), float64(out.Len())/float64(len(data)), meanOff(ours, frames), meanOff(other, frames),
 			own.Round(time.Millisecond), theirCPU.Round(time.Millisecond), theirCPU.Seconds()/own.Seconds(), wall.Round(time.Millisecond), theirWall.Round(time.Millisecond), theirWall.Seconds()/wall.Seconds())
 	}
 }

@@ -3,6 +3,7 @@ package capture
 import (
 	"context"
 	"fmt"
+	"image"
 	"io"
 	"strings"
 
@@ -71,13 +72,22 @@ func (t *Take) FileName(f Format) string {
 	case Sheet, Strobe, APNG, Frames, SheetSVG, StrobeSVG:
 		kind = "-" + strings.TrimSuffix(formatted[f].name, "-svg")
 	}
-	return t.BaseName(kind, f.Loops()) + formatted[f].ext
+	size := image.Pt(t.Width, t.Height)
+	if f == Sheet || f == SheetSVG {
+		if whole, err := t.SheetSize(); err == nil {
+			size = whole
+		}
+	}
+	return t.baseName(kind, size, f.Loops()) + formatted[f].ext
 }
 
-// BaseName returns the name of a file without its ending; kind stands after
+// FilmName returns the name of a film without its ending.
+func (t *Take) FilmName() string { return t.baseName("", image.Pt(t.Width, t.Height), true) }
+
+// baseName returns the name of a file without its ending; kind stands after
 // the title.
-func (t *Take) BaseName(kind string, loops bool) string {
-	name := words.FileName(t.pattern.Title) + kind + "-" + t.size()
+func (t *Take) baseName(kind string, size image.Point, loops bool) string {
+	name := fmt.Sprintf("%s%s-%dx%d", words.FileName(t.pattern.Title), kind, size.X, size.Y)
 	if loops {
 		name += fmt.Sprintf("-%sfps", t.FPS.Decimal(2))
 	}

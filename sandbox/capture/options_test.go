@@ -1,10 +1,12 @@
 package capture
 
 import (
+	"bytes"
 	"go/parser"
 	"go/token"
 	"image"
 	"image/color"
+	"image/png"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -58,9 +60,12 @@ func TestFileNames(t *testing.T) {
 	for i := range formatted {
 		got = append(got, take.FileName(Format(i)))
 	}
-	want := []string{"half-moon-640x480.png", "half-moon-640x480.svg", "half-moon-sheet-640x480.png", "half-moon-strobe-640x480.png",
+	want := []string{"half-moon-640x480.png", "half-moon-640x480.svg", "half-moon-sheet-2640x512.png", "half-moon-strobe-640x480.png",
 		"half-moon-640x480-29.97fps.gif", "half-moon-apng-640x480-29.97fps.png", "half-moon-frames-640x480-29.97fps.zip",
-		"half-moon-sheet-640x480.svg", "half-moon-strobe-640x480.svg"}
+		"half-moon-sheet-2640x512.svg", "half-moon-strobe-640x480.svg"}
+	if m, err := png.DecodeConfig(bytes.NewReader(written(t, take, Sheet))); err != nil || m.Width != 2640 || m.Height != 512 {
+		t.Errorf("the sheet is %d by %d, %v, want as its name says", m.Width, m.Height, err)
+	}
 	if !slices.Equal(got, want) {
 		t.Errorf("names %q, want %q", got, want)
 	}

@@ -2,6 +2,7 @@ package capture
 
 import (
 	"fmt"
+	"image"
 	"image/color"
 	"math"
 	"slices"
@@ -78,39 +79,64 @@ func columns(n int) int {
 	return best
 }
 
+// sheetGrid is how the pictures of a contact sheet stand on it, in pixels.
+type sheetGrid struct {
+	beats []float64
+	size  image.Point
+	cols  int
+	gap   int
+	head  int     // over the pictures
+	foot  float64 // under them, in CSS pixels
+}
+
+func (a *artist) sheetGrid() (g sheetGrid, err error) {
+	if g.beats, err = a.cells(); err != nil {
+		return sheetGrid{}, err
+	}
+	u := a.unit()
+	g.cols, g.gap = columns(len(g.beats)), int(math.Round(sheetGap*u))
+	if a.Show.Title {
+		g.head = int(math.Round(headRow * u))
+	}
+	rows := (len(g.beats) + g.cols - 1) / g.cols
+	g.size = image.Pt(g.cols*(a.Width+g.gap)+g.gap, rows*(a.Height+g.gap)+g.gap+g.head)
+	g.foot = captionHeight(a.captionLines(float64(g.size.X) / u))
+	g.size.Y += int(math.Round(g.foot * u))
+	if float64(g.size.X)*float64(g.size.Y) > mostPixels {
+		return sheetGrid{}, fmt.Errorf(a.words.Capture.TooLarge, len(g.beats), a.Width, a.Height)
+	}
+	return g, nil
+}
+
+// SheetSize returns the size of a contact sheet (pixels), or why there cannot be
+// one.
+func (t *Take) SheetSize() (image.Point, error) {
+	a, err := t.artist()
+	if err != nil {
+		return image.Point{}, err
+	}
+	g, err := a.sheetGrid()
+	return g.size, err
+}
+
 // sheet draws a contact sheet: a picture for each beat or petal, numbered, all
 // framed alike.
 func (a *artist) sheet() (*picture, error) {
-	beats, err := a.cells()
+	g, err := a.sheetGrid()
 	if err != nil {
 		return nil, err
 	}
-	cols := columns(len(beats))
-	rows := (len(beats) + cols - 1) / cols
 	u := a.unit()
-	gap := int(math.Round(sheetGap * u))
-	head := 0
-	if a.Show.Title {
-		head = int(math.Round(headRow * u))
-	}
-	p := &picture{
-		width: cols*(a.Width+gap) + gap, height: rows*(a.Height+gap) + gap + head, unit: u,
-	}
-	lines := a.captionLines(float64(p.width) / u)
-	foot := captionHeight(lines)
-	p.height += int(math.Round(foot * u))
-	if float64(p.width)*float64(p.height) > mostPixels {
-		return nil, fmt.Errorf(a.words.Capture.TooLarge, len(beats), a.Width, a.Height)
-	}
+	p := &picture{width: g.size.X, height: g.size.Y, unit: u}
 	p.list.Reset(a.sheetGround())
 	if a.Show.Title {
-		a.title(&p.list, display.Rect{Y: float64(gap) / u / 2, W: float64(p.width) / u, H: headRow}, "")
+		a.title(&p.list, display.Rect{Y: float64(g.gap) / u / 2, W: float64(p.width) / u, H: headRow}, "")
 	}
-	a.caption(&p.list, display.Rect{Y: float64(p.height)/u - foot, W: float64(p.width) / u, H: foot})
+	a.caption(&p.list, display.Rect{Y: float64(p.height)/u - g.foot, W: float64(p.width) / u, H: g.foot})
 	cell := a.frame()
-	for i, beat := range beats {
-		cell.X = float64(gap+i%cols*(a.Width+gap)) / u
-		cell.Y = float64(head+gap+i/cols*(a.Height+gap)) / u
+	for i, beat := range g.beats {
+		cell.X = float64(g.gap+i%g.cols*(a.Width+g.gap)) / u
+		cell.Y = float64(g.head+g.gap+i/g.cols*(a.Height+g.gap)) / u
 		a.cell(&p.list, cell, i+1, beat)
 	}
 	return p, nil

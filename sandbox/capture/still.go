@@ -121,9 +121,6 @@ func (f Frame) Unmultiply(dst *image.RGBA) Frame {
 	return Frame{dst, f.Changed}
 }
 
-// size writes the size of a picture, as file names have it.
-func (t *Take) size() string { return fmt.Sprintf("%dx%d", t.Width, t.Height) }
-
 // Straight returns a frame's pixels with their colours as they are without
 // their opacity: red, green, blue, opacity, row by row.
 func (f Frame) Straight() []byte {

@@ -110,8 +110,11 @@ func (in *Wish) job(p engine.Pattern, w *words.Table) (j Job, err error) {
 		return Job{}, fmt.Errorf(w.Capture.Even, o.Width, o.Height, strings.ToUpper(in.Format))
 	}
 	j.Clicks = in.Clicks && j.Film != NoFilm
-	if j.Loops() {
+	switch {
+	case j.Loops():
 		_, err = j.Timeline()
+	case j.Format == capture.Sheet || j.Format == capture.SheetSVG:
+		_, err = j.SheetSize()
 	}
 	return j, err
 }
@@ -161,7 +164,7 @@ func (j Job) Timeline() (capture.Timeline, error) {
 // second.
 func (j Job) FileName() string {
 	if j.Film != NoFilm {
-		return j.BaseName("", true) + "." + j.name
+		return j.FilmName() + "." + j.name
 	}
 	return j.Take.FileName(j.Format)
 }

@@ -49,6 +49,7 @@ func TestWish(t *testing.T) {
 // TestWishRefused: what cannot be is told in words.
 func TestWishRefused(t *testing.T) {
 	for _, tt := range []struct{ old, with, want string }{
+		{`"gif"`, `"sheet", "rounds": 40`, "a sheet of 160 pictures is too long, at most 120"},
 		{`"gif"`, `"film"`, `format: found "film"`},
 		{`"12.5"`, `"quick"`, `Frames a second: found "quick"`},
 		{`"12.5"`, `"60"`, "at most 50 in a GIF"},

@@ -159,7 +159,7 @@ func TestFilmFormats(t *testing.T) {
 			}
 			return nil
 		}},
-		{"sheet", "half-moon-sheet-180x180.png", nil, func(data []byte) error {
+		{"sheet", "half-moon-sheet-755x194.png", nil, func(data []byte) error {
 			m, err := png.Decode(bytes.NewReader(data))
 			if err != nil || m.Bounds().Dx() < 4*filmSide {
 				return fmt.Errorf("%v, want four pictures side by side", err)
@@ -167,7 +167,7 @@ func TestFilmFormats(t *testing.T) {
 			return nil
 		}},
 		{"strobe", "half-moon-strobe-180x180.png", nil, func(data []byte) error { return picture(data, filmSide) }},
-		{"sheet-svg", "half-moon-sheet-180x180.svg", nil, drawing},
+		{"sheet-svg", "half-moon-sheet-755x194.svg", nil, drawing},
 		{"strobe-svg", "half-moon-strobe-180x180.svg", nil, drawing},
 		{"frames", "half-moon-frames-180x180-10fps.zip", nil, func(data []byte) error {
 			painted = data
