@@ -154,8 +154,8 @@ func (g *gifWriter) write(ahead []byte, delay int) error {
 	return g.packing.add(func() ([]byte, error) { return pack(head, g.bits, dots), nil })
 }
 
-// dots returns the pixels in r, which hold all that are written, and notes that
-// these are.
+// dots returns the pixels in r, which holds all that are written, and keeps what
+// these are given.
 func (g *gifWriter) dots(r image.Rectangle) dots {
 	d := dots{list: *lists.Get().(*[]dot)}
 	next := 0 // the first pixel of r that is not there yet, in the order of rows

@@ -13,9 +13,8 @@ const (
 type dot struct {
 	at    int32 // the first pixel's place
 	run   int32 // how many pixels stay, 0 of one pixel by itself
-	is    uint8 // of one pixel: the index that it has
-	to    uint8 // and the one that it is to have
-	stays bool  // it is as it was
+	to    uint8 // of one pixel: the index that it is to have
+	stays bool  // which it has
 }
 
 // nearEdge is how many pixels before one that changes those that stay may be
@@ -36,8 +35,7 @@ func (d *dots) stay(n int, is func(after int) uint8) {
 		d.n, n = d.n+int32(run), nearEdge
 	}
 	for n--; n >= 0; n-- {
-		was := is(n)
-		d.list = append(d.list, dot{at: d.n, is: was, to: was, stays: true})
+		d.list = append(d.list, dot{at: d.n, to: is(n), stays: true})
 		d.n++
 	}
 }
