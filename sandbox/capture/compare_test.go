@@ -49,19 +49,7 @@ func TestAgainstFFmpeg(t *testing.T) {
 		begin := time.Now()
 		for range times {
 			out.Reset()
-			seen := tally{}
-			for k := range sampleFrames {
-				seen.add(frames[k*len(frames)/sampleFrames])
-			}
-			g := newGIF(&out, take.Width, take.Height, seen.palette(), false, 2)
-			for _, f := range kept {
-				if err := g.add(f, 4); err != nil {
-					t.Fatal(err)
-				}
-			}
-			if err := g.close(); err != nil {
-				t.Fatal(err)
-			}
+			packGIF(t, &out, take, kept, 2)
 		}
 		wall := time.Since(begin) / times
 		_ = syscall.Getrusage(syscall.RUSAGE_SELF, &after)

@@ -72,17 +72,31 @@ func (t *Take) FileName(f Format) string {
 	case Sheet, Strobe, APNG, Frames, SheetSVG, StrobeSVG:
 		kind = "-" + strings.TrimSuffix(formatted[f].name, "-svg")
 	}
-	size := image.Pt(t.Width, t.Height)
-	if f == Sheet || f == SheetSVG {
-		if whole, err := t.SheetSize(); err == nil {
-			size = whole
-		}
+	size, err := t.SizeOf(f)
+	if err != nil {
+		size = t.size() // there will be no file, and that is told elsewhere
 	}
 	return t.baseName(kind, size, f.Loops()) + formatted[f].ext
 }
 
+// SizeOf returns the size of a format's pictures (pixels), or why there cannot be
+// one.
+func (t *Take) SizeOf(f Format) (image.Point, error) {
+	if f != Sheet && f != SheetSVG {
+		return t.size(), nil
+	}
+	a, err := t.artist()
+	if err != nil {
+		return image.Point{}, err
+	}
+	g, err := a.sheetGrid()
+	return g.size, err
+}
+
+func (t *Take) size() image.Point { return image.Pt(t.Width, t.Height) }
+
 // FilmName returns the name of a film without its ending.
-func (t *Take) FilmName() string { return t.baseName("", image.Pt(t.Width, t.Height), true) }
+func (t *Take) FilmName() string { return t.baseName("", t.size(), true) }
 
 // baseName returns the name of a file without its ending; kind stands after
 // the title.

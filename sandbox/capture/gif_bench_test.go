@@ -13,19 +13,7 @@ func BenchmarkGIF(b *testing.B) {
 			frames := keptFrames(b, take, take.Timeline())
 			b.ReportAllocs()
 			for b.Loop() {
-				seen := tally{}
-				for k := range sampleFrames {
-					seen.add(frames[k*len(frames)/sampleFrames].RGBA)
-				}
-				g := newGIF(io.Discard, take.Width, take.Height, seen.palette(), false, 1)
-				for _, f := range frames {
-					if err := g.add(f, 4); err != nil {
-						b.Fatal(err)
-					}
-				}
-				if err := g.close(); err != nil {
-					b.Fatal(err)
-				}
+				packGIF(b, io.Discard, take, frames, 1)
 			}
 			b.ReportMetric(float64(b.N*len(frames))/b.Elapsed().Seconds(), "frames/s")
 		})

@@ -6,6 +6,7 @@ import (
 	"image"
 	"image/draw"
 	"image/gif"
+	"io"
 	"testing"
 
 	"whorlbench/presets"
@@ -52,6 +53,25 @@ func keptFrames(t testing.TB, take *Take, l Timeline) []Frame {
 		t.Fatal(err)
 	}
 	return out
+}
+
+// packGIF writes a take's frames as a GIF, palette and all, with so many
+// workers.
+func packGIF(t testing.TB, w io.Writer, take *Take, frames []Frame, workers int) {
+	t.Helper()
+	seen := tally{}
+	for k := range sampleFrames {
+		seen.add(frames[k*len(frames)/sampleFrames].RGBA)
+	}
+	g := newGIF(w, take.Width, take.Height, seen.palette(), false, workers)
+	for _, f := range frames {
+		if err := g.add(f, 4); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := g.close(); err != nil {
+		t.Fatal(err)
+	}
 }
 
 // allFrames are the pictures of a loop's frames.

@@ -108,17 +108,6 @@ func (a *artist) sheetGrid() (g sheetGrid, err error) {
 	return g, nil
 }
 
-// SheetSize returns the size of a contact sheet (pixels), or why there cannot be
-// one.
-func (t *Take) SheetSize() (image.Point, error) {
-	a, err := t.artist()
-	if err != nil {
-		return image.Point{}, err
-	}
-	g, err := a.sheetGrid()
-	return g.size, err
-}
-
 // sheet draws a contact sheet: a picture for each beat or petal, numbered, all
 // framed alike.
 func (a *artist) sheet() (*picture, error) {

@@ -110,11 +110,10 @@ func (in *Wish) job(p engine.Pattern, w *words.Table) (j Job, err error) {
 		return Job{}, fmt.Errorf(w.Capture.Even, o.Width, o.Height, strings.ToUpper(in.Format))
 	}
 	j.Clicks = in.Clicks && j.Film != NoFilm
-	switch {
-	case j.Loops():
+	if j.Loops() {
 		_, err = j.Timeline()
-	case j.Format == capture.Sheet || j.Format == capture.SheetSVG:
-		_, err = j.SheetSize()
+	} else {
+		_, err = j.SizeOf(j.Format)
 	}
 	return j, err
 }

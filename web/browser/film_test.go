@@ -204,7 +204,7 @@ func TestFilmFormats(t *testing.T) {
 			}
 			return nil
 		})},
-		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, both(moving("apng"), func(data []byte) error {
+		{"apng", "half-moon-apng-180x180-10fps.png", map[string]any{"ground": "clear"}, both(moving, func(data []byte) error {
 			count, frames, plays := chunks(data)
 			if frames != filmFrames || plays != 0 || count["fcTL"] != filmFrames || count["fdAT"] != filmFrames-1 {
 				return fmt.Errorf("%d frames, %d plays, chunks %v, want %d, for ever", frames, plays, count, filmFrames)

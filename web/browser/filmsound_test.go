@@ -10,62 +10,35 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"os"
 	"os/exec"
 	"strconv"
+
+	"whorlbench/sandbox/capture/outside"
 )
 
-// both makes one check of two.
+// both makes one check of two. What the second finds counts where the first cannot
+// be made.
 func both(a, b func(data []byte) error) func(data []byte) error {
-	return func(data []byte) error { return errors.Join(a(data), b(data)) }
-}
-
-// moving fails unless ffprobe (FFmpeg) decodes all frames of a loop.
-func moving(codec string) func(data []byte) error {
 	return func(data []byte) error {
-		if _, err := exec.LookPath("ffprobe"); err != nil {
-			return exec.ErrNotFound
+		first, second := a(data), b(data)
+		if second != nil && (first == nil || errors.Is(first, exec.ErrNotFound)) {
+			return second
 		}
-		file, done, err := aside(data)
-		if err != nil {
-			return err
-		}
-		defer done()
-		cmd := exec.Command("ffprobe", "-v", "error", "-f", codec, "-count_frames", "-show_entries", "stream=codec_name,width,height,nb_read_frames", "-of", "csv=p=0", file)
-		out, err := cmd.CombinedOutput()
-		if got, want := string(bytes.TrimSpace(out)), fmt.Sprintf("%s,%d,%d,%d", codec, filmSide, filmSide, filmFrames); err != nil || got != want {
-			return fmt.Errorf("ffprobe: %v, %q, want %q", err, got, want)
-		}
-		return nil
+		return first
 	}
 }
 
-// aside makes data a file for a while, as ffmpeg goes to and fro in some.
-func aside(data []byte) (name string, done func(), err error) {
-	f, err := os.CreateTemp("", "film")
+// moving fails unless ffmpeg decodes all frames of an APNG, of the size that was
+// asked for.
+func moving(data []byte) error {
+	got, err := outside.Decode(data, []string{"-f", "apng"}, []string{"-fps_mode", "passthrough", "-f", "rawvideo", "-pix_fmt", "rgba"})
 	if err != nil {
-		return "", nil, err
+		return err
 	}
-	done = func() { os.Remove(f.Name()) }
-	_, err = f.Write(data)
-	if err = errors.Join(err, f.Close()); err != nil {
-		done()
+	if want := filmFrames * 4 * filmSide * filmSide; len(got) != want {
+		return fmt.Errorf("ffmpeg finds %d bytes of pictures, want %d", len(got), want)
 	}
-	return f.Name(), done, err
-}
-
-// decoded is what ffmpeg makes of a film.
-func decoded(data []byte, before, after []string) ([]byte, error) {
-	tool, err := exec.LookPath("ffmpeg")
-	if err != nil {
-		return nil, exec.ErrNotFound
-	}
-	file, done, err := aside(data)
-	if err != nil {
-		return nil, err
-	}
-	defer done()
-	return exec.Command(tool, append(append(append([]string{"-v", "error"}, before...), "-i", file), append(after, "-")...)...).Output()
+	return picture(data, filmSide)
 }
 
 // filmOpacity fails unless each frame is clear in the corner, opaque somewhere
@@ -74,7 +47,7 @@ func filmOpacity(data []byte) error {
 	if list, err := exec.Command("ffmpeg", "-v", "error", "-decoders").Output(); err != nil || !bytes.Contains(list, []byte("libvpx-vp9")) {
 		return exec.ErrNotFound
 	}
-	got, err := decoded(data, []string{"-c:v", "libvpx-vp9"}, []string{"-f", "rawvideo", "-pix_fmt", "rgba"})
+	got, err := outside.Decode(data, []string{"-c:v", "libvpx-vp9"}, []string{"-f", "rawvideo", "-pix_fmt", "rgba"})
 	if err != nil {
 		return err
 	}
@@ -105,7 +78,7 @@ func filmOpacity(data []byte) error {
 // clicks fails unless a film has a click on each beat, 60 seconds over the
 // tempo apart (common practice), and as much sound as pictures.
 func clicks(data []byte) error {
-	got, err := decoded(data, nil, []string{"-f", "s16le", "-ac", "1", "-ar", "48000"})
+	got, err := outside.Decode(data, nil, []string{"-f", "s16le", "-ac", "1", "-ar", "48000"})
 	if err != nil {
 		return err
 	}

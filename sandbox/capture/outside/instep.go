@@ -1,6 +1,3 @@
-// Package outside asks ffmpeg, a program that knows nothing of this one, what it
-// finds in files and what it makes of frames. It serves tests; each function
-// returns exec.ErrNotFound where ffmpeg is not installed.
 package outside
 
 import (
@@ -10,9 +7,6 @@ import (
 	"image"
 	"image/draw"
 	"image/png"
-	"os"
-	"os/exec"
-	"path/filepath"
 )
 
 // InStep fails unless ffmpeg decodes a file as so many pictures as a ZIP has PNGs, and
@@ -24,7 +18,7 @@ func InStep(file, zipped []byte) error {
 	if err != nil {
 		return err
 	}
-	got, err := decoded(file)
+	got, err := Decode(file, nil, []string{"-fps_mode", "passthrough", "-f", "rawvideo", "-pix_fmt", "rgb24"})
 	if err != nil {
 		return err
 	}
@@ -65,31 +59,6 @@ func unzipped(zipped []byte) (frames [][]byte, size image.Point, err error) {
 		frames = append(frames, rgb)
 	}
 	return frames, size, nil
-}
-
-// decoded returns the pictures of a file, three bytes a pixel.
-func decoded(file []byte) ([]byte, error) {
-	tool, err := exec.LookPath("ffmpeg")
-	if err != nil {
-		return nil, exec.ErrNotFound
-	}
-	dir, err := os.MkdirTemp("", "outside")
-	if err != nil {
-		return nil, err
-	}
-	defer os.RemoveAll(dir)
-	name := filepath.Join(dir, "file") // as ffmpeg goes to and fro in some
-	if err := os.WriteFile(name, file, 0o600); err != nil {
-		return nil, err
-	}
-	var said bytes.Buffer
-	cmd := exec.Command(tool, "-v", "error", "-i", name, "-fps_mode", "passthrough", "-f", "rawvideo", "-pix_fmt", "rgb24", "-")
-	cmd.Stderr = &said
-	out, err := cmd.Output()
-	if err != nil {
-		return nil, fmt.Errorf("ffmpeg: %w: %s", err, said.Bytes())
-	}
-	return out, nil
 }
 
 // nearest returns the number of the frame that a picture is nearest to.

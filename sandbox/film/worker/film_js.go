@@ -67,7 +67,10 @@ func settingsOf(job film.Job) (map[string]any, error) {
 	can, known := supported[asked]
 	if !known {
 		answer, err := await(js.Global().Get("VideoEncoder").Call("isConfigSupported", settings))
-		can = err == nil && answer.Get("supported").Bool()
+		if err != nil {
+			return nil, lacking
+		}
+		can = answer.Get("supported").Bool()
 		supported[asked] = can
 	}
 	if !can {
